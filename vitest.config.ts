@@ -1,0 +1,38 @@
+import { defineConfig } from 'vitest/config';
+
+const jsx = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+
+export default defineConfig({
+  oxc: jsx,
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.{ts,tsx}', 'demo/**/*.test.ts', 'test/**/*.test.ts'],
+          exclude: ['**/*.long.test.ts', 'test/browser/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'long',
+          include: ['**/*.long.test.ts'],
+          exclude: ['node_modules/**'],
+          testTimeout: 600_000,
+        },
+      },
+    ],
+  },
+});
