@@ -1,0 +1,2 @@
+/** Facts of the gym room. */
+export const gymKinds = {};

@@ -1,0 +1,2 @@
+/** Facts of the health room. */
+export const healthKinds = {};

@@ -1,0 +1,38 @@
+import { answered, refused, type Outcome } from '../problems/problem.ts';
+import type { Entry } from './entry.ts';
+
+type Data = Entry['data'];
+
+/** One small named step from a version of a kind's data to the next. None is needed while every kind is at 1. */
+export interface UpgradeStep {
+  readonly kind: string;
+  readonly from: number;
+  readonly step: (data: Data) => Data;
+}
+
+export const upgradeSteps: readonly UpgradeStep[] = [];
+
+/**
+ * Data of an entry at the newest version this program knows. An entry of a later version is kept and passed on, but
+ * answered as a problem: an older program must not read what it does not understand.
+ */
+export function upgrade(entry: Entry, steps: readonly UpgradeStep[] = upgradeSteps): Outcome<Data> {
+  const own = steps.filter((step) => step.kind === entry.kind);
+  const newest = own.reduce((version, step) => Math.max(version, step.from + 1), 1);
+  let version = entry.version ?? 1;
+  if (version > newest) {
+    return refused(
+      'journal/newer-version',
+      entry.id,
+      `The entry "${entry.kind}" of ${entry.day} was written by a newer version of this program (${version}, here ${newest}).`,
+      'It is kept as it is; update this device to have it counted.',
+    );
+  }
+  let data = entry.data;
+  for (const step of [...own].sort((a, b) => a.from - b.from)) {
+    if (step.from !== version) continue;
+    data = step.step(data);
+    version += 1;
+  }
+  return answered(data);
+}
