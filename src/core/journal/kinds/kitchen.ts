@@ -1,13 +1,5 @@
 import * as v from 'valibot';
-import {
-  clock,
-  date,
-  integerIn,
-  nutrientsPer100g,
-  nutrientsUpTo,
-  numberIn,
-  text,
-} from '../../problems/shapes.ts';
+import { date, integerIn, nutrientsPer100g, nutrientsUpTo, numberIn, text } from '../../problems/shapes.ts';
 
 const id = text(80, 'a name of this thing');
 const grams = numberIn(0, 100_000, 'grams');
