@@ -32,25 +32,32 @@ async function answerLine(
   switches: ReadonlySet<string>,
   line: string,
   number: number,
-): Promise<object> {
+): Promise<Answer> {
   const parsed = parseJson(line);
-  if (parsed === undefined) return { problem: unreadable(command.room, number) };
+  if (parsed === undefined) return refusal(unreadable(command.room, number));
   try {
     const outcome = await command.respond(parsed.value, switches);
-    return outcome.ok ? outcome.value : { problem: outcome.problem };
+    return outcome.ok ? { refused: false, json: finiteJson(outcome.value) } : refusal(outcome.problem);
   } catch (fault) {
     process.stderr.write(
       `${command.name}: line ${number}: ${fault instanceof Error ? fault.stack : String(fault)}\n`,
     );
-    return {
-      problem: {
-        code: `${command.room}/fault`,
-        path: `line ${number}`,
-        message: 'The request could not be worked out: a fault of this program, not of the request.',
-        remedy: 'Report it together with the request and what was written to standard error.',
-      } satisfies Problem,
-    };
+    return refusal({
+      code: `${command.room}/fault`,
+      path: `line ${number}`,
+      message: 'The request could not be worked out: a fault of this program, not of the request.',
+      remedy: 'Report it together with the request and what was written to standard error.',
+    });
   }
+}
+
+interface Answer {
+  readonly refused: boolean;
+  readonly json: string;
+}
+
+function refusal(problem: Problem): Answer {
+  return { refused: true, json: finiteJson({ problem }) };
 }
 
 function parseJson(line: string): { value: unknown } | undefined {

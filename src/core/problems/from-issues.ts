@@ -1,19 +1,24 @@
 import type { BaseIssue, GenericSchema, InferOutput } from 'valibot';
 import { safeParse } from 'valibot';
-import { answered, type Outcome, type Problem } from './problem.ts';
+import { answered, refused, type Outcome, type Problem } from './problem.ts';
 
 /**
- * Holds a value against a schema. The first fault is answered as a problem with its path, so that a typo or a
- * missing field is named and never becomes a default.
+ * Holds a value against a schema. The first fault is answered as a problem with its path; a field that is not known
+ * goes before all others, for a typo explains the field that then seems missing.
  */
 export function readShape<Schema extends GenericSchema>(
   schema: Schema,
   input: unknown,
   room: string,
 ): Outcome<InferOutput<Schema>> {
+  if (Array.isArray(input) && schema.type === 'strict_object') {
+    return refused(`${room}/wrong-value`, '', 'The request is a list.', 'Make it an object.');
+  }
   const result = safeParse(schema, input, { abortPipeEarly: true });
   if (result.success) return answered(result.output);
-  return { ok: false, problem: problemFromIssue(deepest(result.issues[0]), room) };
+  const [first, ...others] = result.issues.map(deepest);
+  const telling = [first, ...others].find(isUnknownField) ?? first;
+  return { ok: false, problem: problemFromIssue(telling, room) };
 }
 
 /** In a union, the branch that got furthest says most. */
@@ -26,6 +31,10 @@ function deepest(issue: BaseIssue<unknown>): BaseIssue<unknown> {
   return best;
 }
 
+function isUnknownField(issue: BaseIssue<unknown>): boolean {
+  return issue.type === 'strict_object' && issue.expected === 'never';
+}
+
 function pathOf(issue: BaseIssue<unknown>): string {
   return (issue.path ?? []).map((step) => String(step.key)).join('.');
 }
@@ -33,7 +42,7 @@ function pathOf(issue: BaseIssue<unknown>): string {
 function problemFromIssue(issue: BaseIssue<unknown>, room: string): Problem {
   const path = pathOf(issue);
   const field = path === '' ? 'The request' : `"${path}"`;
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
+  if (isUnknownField(issue)) {
     return {
       code: `${room}/unknown-field`,
       path,
@@ -42,25 +51,33 @@ function problemFromIssue(issue: BaseIssue<unknown>, room: string): Problem {
     };
   }
   if (issue.received === 'undefined') {
-    return {
-      code: `${room}/missing-field`,
-      path,
-      message: `${field} is missing.`,
-      remedy: `Add it: ${expectation(issue)}.`,
-    };
+    return { code: `${room}/missing-field`, path, message: `${field} is missing.`, remedy: `Add ${field}.` };
   }
   return {
     code: `${room}/wrong-value`,
     path,
-    message: `${field} is ${issue.received}.`,
+    message: `${field} is ${found(issue.received)}.`,
     remedy: `Make it ${expectation(issue)}.`,
   };
 }
 
-/** A schema's own message is a noun phrase ("a clock time \"HH:MM\""); the library's default is not shown. */
+const SPOKEN: Record<string, string> = {
+  Object: 'an object',
+  Array: 'a list',
+  string: 'a text',
+  boolean: 'true or false',
+};
+
+function found(received: string): string {
+  const spoken = SPOKEN[received] ?? received;
+  return spoken.length > 60 ? `${spoken.slice(0, 57)}...` : spoken;
+}
+
+/** A schema's own message is a noun phrase ("a clock time \"HH:MM\""); the library's default is put into words. */
 function expectation(issue: BaseIssue<unknown>): string {
   if (!issue.message.startsWith('Invalid ')) return issue.message;
-  return issue.expected === null
-    ? 'a value that is allowed here'
-    : issue.expected.replace(/^>=/, 'at least ');
+  const expected = issue.expected ?? 'a value that is allowed here';
+  const options = /^\((.*)\)$/.exec(expected)?.[1]?.split(' | ');
+  if (options) return `one of ${options.map((option) => SPOKEN[option] ?? option).join(', ')}`;
+  return SPOKEN[expected] ?? expected.replace(/^>=/, 'at least ').replace(/^<=/, 'at most ');
 }
