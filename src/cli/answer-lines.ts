@@ -20,9 +20,8 @@ export async function answerLines(
     number += 1;
     if (line.trim() === '') continue;
     const answer = await answerLine(command, switches, line, number);
-    if ('problem' in answer) status = 1;
-    if (!output.write(`${finiteJson(answer)}\n`))
-      await new Promise((resolve) => output.once('drain', resolve));
+    if (answer.refused) status = 1;
+    if (!output.write(`${answer.json}\n`)) await new Promise((resolve) => output.once('drain', resolve));
   }
   return status;
 }

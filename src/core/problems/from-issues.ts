@@ -16,8 +16,8 @@ export function readShape<Schema extends GenericSchema>(
   }
   const result = safeParse(schema, input, { abortPipeEarly: true });
   if (result.success) return answered(result.output);
-  const [first, ...others] = result.issues.map(deepest);
-  const telling = [first, ...others].find(isUnknownField) ?? first;
+  const issues = result.issues.map(deepest);
+  const telling = issues.find(isUnknownField) ?? deepest(result.issues[0]);
   return { ok: false, problem: problemFromIssue(telling, room) };
 }
 
