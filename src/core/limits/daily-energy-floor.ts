@@ -16,29 +16,37 @@ export interface EnergyFloorInput {
 }
 
 /**
- * The least daily energy the tool plans (LIM-10): lowest intake by sex, energy availability, protein and fat floors
- * together, and the athlete's own floor.
+ * The least daily energy the tool plans on average over a week (LIM-10): what a single day needs, and energy
+ * availability, which is a matter of days rather than of one.
  */
 export function dailyEnergyFloor(input: EnergyFloorInput): Limit {
   const { sex, leanKg, exerciseKcal, own = {} } = input;
+  const availability = energyAvailabilityFloor(sex, own);
+  const available: KilocaloriesPerDay = availability.present * leanKg + exerciseKcal;
+  return narrow(singleDayFloor(input), {
+    limit: publishedLimits.energyAvailability.limit,
+    value: available,
+    source: availability.tightest?.source ?? publishedLimits.energyAvailability[sex].source,
+    words: `Nothing below ${stepAtOrAbove(available, 1)} kcal a day is planned: ${roundTo(leanKg, 1)} kg of fat-free mass at ${availability.present} kcal each, and ${roundTo(exerciseKcal, 0)} kcal of exercise.`,
+  });
+}
+
+/** The least a single day is planned at (LIM-10): lowest intake by sex, protein and fat floors together, the own floor. */
+export function singleDayFloor({
+  sex,
+  massKg,
+  leanKg,
+  own = {},
+}: Omit<EnergyFloorInput, 'exerciseKcal'>): Limit {
   const lowest = publishedLimits.intake[sex].minKcalPerDay;
-  const threshold = energyAvailabilityFloor(sex, own).present;
-  const available: KilocaloriesPerDay = threshold * leanKg + exerciseKcal;
   const proteinG = proteinFloor(leanKg, own).present;
-  const fatG = fatFloor(input.massKg, own).present;
+  const fatG = fatFloor(massKg, own).present;
   let floor = openLimit('Daily energy', 'kcal', 'floor');
   floor = narrow(floor, {
     limit: publishedLimits.intake.limit,
     value: lowest,
     source: publishedLimits.intake.source,
     words: `Nothing below ${lowest} kcal a day is planned: lower intakes belong under medical care.`,
-  });
-  floor = narrow(floor, {
-    limit: publishedLimits.energyAvailability.limit,
-    value: available,
-    source:
-      energyAvailabilityFloor(sex, own).tightest?.source ?? publishedLimits.energyAvailability[sex].source,
-    words: `Nothing below ${stepAtOrAbove(available, 1)} kcal a day is planned: ${roundTo(leanKg, 1)} kg of fat-free mass at ${threshold} kcal each, and ${roundTo(exerciseKcal, 0)} kcal of exercise.`,
   });
   floor = narrow(floor, {
     limit: publishedLimits.protein.limit,

@@ -1,4 +1,4 @@
-import type { Kilocalories, Kilograms } from '../units/quantities.ts';
+import type { KilocaloriesPerDay, Kilograms } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 import { narrow, openLimit, stepAtOrAbove, type Limit } from './limit.ts';
 import { narrowByOwn, type OwnLimits } from './own-limits.ts';
@@ -22,7 +22,7 @@ export function proteinFloor(leanKg: Kilograms, own: OwnLimits = {}): Limit {
 }
 
 /** Least fat a day, grams, from body mass and, where the day's energy is known, from its share (LIM-13). */
-export function fatFloor(massKg: Kilograms, own: OwnLimits = {}, energyKcal?: Kilocalories): Limit {
+export function fatFloor(massKg: Kilograms, own: OwnLimits = {}, energyKcal?: KilocaloriesPerDay): Limit {
   const { limit, minGPerKg, source, minEnergyShare, shareSource } = publishedLimits.fat;
   const byMass = minGPerKg * massKg;
   let floor = narrow(openLimit('Fat', 'g', 'floor'), {

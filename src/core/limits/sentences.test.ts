@@ -46,8 +46,8 @@ const limits: readonly (readonly [string, Limit, number, readonly string[]])[] =
     1648,
     [
       'Nothing below 1200 kcal a day is planned: lower intakes belong under medical care.',
-      'Nothing below 1648 kcal a day is planned: 46.6 kg of fat-free mass at 30 kcal each, and 250 kcal of exercise.',
       'Nothing below 690 kcal a day is planned: 108 g of protein and 29 g of fat need it before any carbohydrate.',
+      'Nothing below 1648 kcal a day is planned: 46.6 kg of fat-free mass at 30 kcal each, and 250 kcal of exercise.',
     ],
   ],
   [
@@ -62,9 +62,9 @@ const limits: readonly (readonly [string, Limit, number, readonly string[]])[] =
     2100,
     [
       'Nothing below 1500 kcal a day is planned: lower intakes belong under medical care.',
-      'Nothing below 1950 kcal a day is planned: 70 kg of fat-free mass at 25 kcal each, and 200 kcal of exercise.',
       'Nothing below 1004 kcal a day is planned: 161 g of protein and 40 g of fat need it before any carbohydrate.',
       'Nothing below 2100 kcal a day is planned: your own limit.',
+      'Nothing below 1950 kcal a day is planned: 70 kg of fat-free mass at 25 kcal each, and 200 kcal of exercise.',
     ],
   ],
   [

@@ -1,0 +1,81 @@
+import { addDays, daysBetween } from '#core/units/civil-date.ts';
+import type { KilocaloriesPerDay } from '#core/units/quantities.ts';
+import type { DayRow } from './day-row.ts';
+import type { FutureDay } from './future-day.ts';
+import { type Habit, recentHabit } from './past-habits.ts';
+
+/** The days from the day after `asOf` to the show, and where their intake comes from. */
+export interface FutureDays {
+  readonly days: readonly FutureDay[];
+  /** What goes on beyond the last row of the plan. */
+  readonly goesOn: Habit;
+  /** Days whose intake the plan states. */
+  readonly planned: number;
+}
+
+/** How much of the water of the cycle and of creatine stands in the body on a date, 0 to 1. */
+export interface WaterShares {
+  readonly cycle: (date: string) => number;
+  readonly creatine: (date: string) => number;
+}
+
+export const NO_MOVING_WATER: WaterShares = { cycle: () => 0, creatine: () => 0 };
+
+/**
+ * What is eaten and done until the show (CRS-04): rows of the plan as they stand; days without a row, or rows without
+ * intake, go on at the recent average: that of the plan where there is one, else of the log, else what has kept the
+ * balance (`balanceKcal`).
+ */
+export function futureDays(
+  rows: readonly DayRow[],
+  asOf: string,
+  show: string,
+  balanceKcal: KilocaloriesPerDay,
+  water: WaterShares,
+): FutureDays {
+  const byDate = new Map(rows.map((row) => [row.date, row]));
+  const plan = rows.filter((row) => row.date > asOf && row.date <= show);
+  const past = rows.filter((row) => row.date <= asOf);
+  const lastPlanned = plan.findLast((row) => row.intake !== undefined);
+  const fromPlan = lastPlanned && recentHabit(plan, lastPlanned.date);
+  const goesOn = fromPlan ?? recentHabit(past, asOf) ?? inBalance(balanceKcal);
+  const days: FutureDay[] = [];
+  for (let d = 1; d <= daysBetween(asOf, show); d++) {
+    const date = addDays(asOf, d);
+    const row = byDate.get(date);
+    days.push({
+      date,
+      ...intakeOf(row, goesOn),
+      certain: row?.intake !== undefined,
+      cycleShare: water.cycle(date),
+      creatineShare: water.creatine(date),
+    });
+  }
+  return { days, goesOn, planned: days.filter((day) => day.certain).length };
+}
+
+function intakeOf(
+  row: DayRow | undefined,
+  goesOn: Habit,
+): Pick<FutureDay, 'energyKcal' | 'carbohydrateKcal' | 'sodiumMg' | 'cardioKcal'> {
+  const intake = row?.intake;
+  return {
+    energyKcal: intake?.energyKcal ?? goesOn.energyKcal,
+    carbohydrateKcal: 4 * (intake?.carbohydrateG ?? goesOn.carbohydrateG),
+    sodiumMg: intake ? (intake.sodiumMg ?? Number.NaN) : goesOn.sodiumMg,
+    cardioKcal: row?.cardioKcal ?? (intake ? 0 : goesOn.cardioKcal),
+  };
+}
+
+/** Nothing was ever logged: the body is taken to eat what it spends, on a mixed diet. */
+function inBalance(energyKcal: KilocaloriesPerDay): Habit {
+  return {
+    loggedDays: 0,
+    energyKcal,
+    proteinG: (0.25 * energyKcal) / 4,
+    carbohydrateG: (0.45 * energyKcal) / 4,
+    fatG: (0.3 * energyKcal) / 9,
+    sodiumMg: Number.NaN,
+    cardioKcal: 0,
+  };
+}

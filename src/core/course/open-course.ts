@@ -1,0 +1,92 @@
+import type { OwnLimits } from '#core/limits/own-limits.ts';
+import type { Sex } from '#core/limits/published-limits.ts';
+import { addDays, daysBetween } from '#core/units/civil-date.ts';
+import type { Kilograms } from '#core/units/quantities.ts';
+import { type Change, withChange } from './change.ts';
+import type { DayRow } from './day-row.ts';
+import { drawStarts, type Starts } from './draw-starts.ts';
+import { type Evidence, evidenceOf } from './evidence.ts';
+import type { Adherence, FutureDay } from './future-day.ts';
+import { futureDays, type FutureDays, type WaterShares } from './future-days.ts';
+import { normalPool } from './normal-pool.ts';
+import { adherenceOf, type Habit, recentHabit } from './past-habits.ts';
+import { meanOf } from './quantiles.ts';
+import { type Run, runPaths } from './run-paths.ts';
+import { balanceOf, type Standing } from './standing.ts';
+import type { Target } from './target.ts';
+
+/** Paths behind every answer that is shown as a figure. */
+export const FULL_PATHS = 2000;
+/** Paths of a search step or of a what-if that must follow a finger: any even count of first paths stands for all. */
+export const QUICK_PATHS = 400;
+
+export interface CourseSetting {
+  readonly sex: Sex;
+  readonly rows: readonly DayRow[];
+  readonly show: string;
+  readonly target: Target;
+  readonly own: OwnLimits;
+  readonly seed: number;
+}
+
+/** A course laid out once, so that every question to it (what if, which correction) meets the same chance. */
+export interface OpenCourse {
+  readonly setting: CourseSetting;
+  readonly asOf: string;
+  /** First day on which a change can act. */
+  readonly from: string;
+  readonly weeksOut: number;
+  readonly starts: Starts;
+  readonly pool: Float64Array;
+  readonly future: FutureDays;
+  readonly adherence: Adherence;
+  /** The log's recent average; undefined where intake was never logged. */
+  readonly habit: Habit | undefined;
+  readonly evidence: Evidence;
+  /** Share of a change of food that is carbohydrate; the rest is fat. */
+  readonly carbohydrateShare: number;
+  readonly startMassKg: Kilograms;
+  readonly startFatKg: Kilograms;
+}
+
+export function openCourse(setting: CourseSetting, standing: Standing, water: WaterShares): OpenCourse {
+  const { rows, show, seed } = setting;
+  const { asOf } = standing;
+  const past = rows.filter((row) => row.date <= asOf);
+  const starts = drawStarts(standing, FULL_PATHS, seed);
+  const pool = normalPool(seed, 'course/days');
+  const future = futureDays(rows, asOf, show, balanceOf(standing), water);
+  const course = { starts, pool, adherence: adherenceOf(past, asOf) };
+  const now = runPaths({ ...course, days: future.days, paths: FULL_PATHS, looks: [-1] });
+  const { carbohydrateG, fatG } = future.goesOn;
+  const share = (4 * carbohydrateG) / (4 * carbohydrateG + 9 * fatG);
+  return {
+    ...course,
+    setting,
+    asOf,
+    from: addDays(asOf, 1),
+    weeksOut: daysBetween(asOf, show) / 7,
+    future,
+    habit: recentHabit(past, asOf),
+    evidence: evidenceOf(past, asOf),
+    carbohydrateShare: Number.isFinite(share) ? share : 0.6,
+    startMassKg: meanOf(now.massKg),
+    startFatKg: meanOf(now.fatKg),
+  };
+}
+
+/** Days of the course with a change in them. */
+export function daysWith(course: OpenCourse, change: Change, from = course.from): readonly FutureDay[] {
+  return withChange(course.future.days, change, from, course.carbohydrateShare);
+}
+
+/** Runs the first `paths` of the course over some days; looks are indices of future days, -1 the start. */
+export function runCourse(
+  course: OpenCourse,
+  days: readonly FutureDay[],
+  paths: number,
+  looks: readonly number[],
+): Run {
+  const { starts, pool, adherence } = course;
+  return runPaths({ starts, pool, adherence, days, paths, looks });
+}
