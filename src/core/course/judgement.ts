@@ -30,7 +30,11 @@ export interface Judgement extends Meeting {
 
 /** Lives the plan with the change in it, over the first `paths`. */
 export function judge(course: OpenCourse, change: Change, paths: number): Judgement {
-  const days = daysWith(course, change);
+  return { ...judgeDays(course, daysWith(course, change), paths), change };
+}
+
+/** Lives some days, over the first `paths`. */
+export function judgeDays(course: OpenCourse, days: readonly FutureDay[], paths: number): Judgement {
   const looks = weeklyLooks(days.length);
   const run = runCourse(course, days, paths, looks);
   const last = looks.length - 1;
@@ -39,7 +43,7 @@ export function judge(course: OpenCourse, change: Change, paths: number): Judgem
   const fatKg = meanOf(lookOf(run.fatKg, last, paths));
   return {
     ...meetingAt(run, last, course.setting.target),
-    change,
+    change: {},
     run,
     ...paceOf(tissue, looks, course.startMassKg),
     massKg,
@@ -114,7 +118,8 @@ export function energyFloorAt(course: OpenCourse, exerciseKcal: number): Limit {
   });
 }
 
-function lastWeekCardio(course: OpenCourse): number {
+/** Cardio a day of the last week, or of the coming one where that is more. */
+export function lastWeekCardio(course: OpenCourse): number {
   const past = course.setting.rows.filter((row) => row.date <= course.asOf);
   const week = averageOver(past, course.asOf, 7);
   return Math.max(

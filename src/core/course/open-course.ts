@@ -1,7 +1,7 @@
 import type { OwnLimits } from '#core/limits/own-limits.ts';
 import type { Sex } from '#core/limits/published-limits.ts';
 import { addDays, daysBetween } from '#core/units/civil-date.ts';
-import type { Kilograms } from '#core/units/quantities.ts';
+import type { KilocaloriesPerDay, Kilograms } from '#core/units/quantities.ts';
 import { type Change, withChange } from './change.ts';
 import type { DayRow } from './day-row.ts';
 import { drawStarts, type Starts } from './draw-starts.ts';
@@ -45,6 +45,8 @@ export interface OpenCourse {
   readonly evidence: Evidence;
   /** Share of a change of food that is carbohydrate; the rest is fat. */
   readonly carbohydrateShare: number;
+  /** Logged kcal a day that keep the balance without cardio. */
+  readonly balanceKcal: KilocaloriesPerDay;
   readonly startMassKg: Kilograms;
   readonly startFatKg: Kilograms;
 }
@@ -55,7 +57,8 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
   const past = rows.filter((row) => row.date <= asOf);
   const starts = drawStarts(standing, FULL_PATHS, seed);
   const pool = normalPool(seed, 'course/days');
-  const future = futureDays(rows, asOf, show, balanceOf(standing), water);
+  const balanceKcal = balanceOf(standing);
+  const future = futureDays(rows, asOf, show, balanceKcal, water);
   const course = { starts, pool, adherence: adherenceOf(past, asOf) };
   const now = runPaths({ ...course, days: future.days, paths: FULL_PATHS, looks: [-1] });
   const { carbohydrateG, fatG } = future.goesOn;
@@ -70,6 +73,7 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
     habit: recentHabit(past, asOf),
     evidence: evidenceOf(past, asOf),
     carbohydrateShare: Number.isFinite(share) ? share : 0.6,
+    balanceKcal,
     startMassKg: meanOf(now.massKg),
     startFatKg: meanOf(now.fatKg),
   };
