@@ -1,3 +1,4 @@
+import { healthSources } from './sources-health.ts';
 import { kitchenSources } from './sources-kitchen.ts';
 import { limitSources } from './sources-limits.ts';
 import { tableSources } from './sources-tables.ts';
@@ -7,6 +8,7 @@ export const sources = {
   ...tableSources,
   ...kitchenSources,
   ...limitSources,
+  ...healthSources,
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof sources;

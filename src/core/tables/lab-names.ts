@@ -1,0 +1,143 @@
+/**
+ * Other names under which laboratories print the analytes of `lab-analytes.ts`, and other codes of the same quantity
+ * (another method, a fasting specimen). Common practice, no source; codes from the public LOINC release, from memory
+ * where not met in a public value set. Names are compared without case and punctuation.
+ */
+export const labNames: Readonly<Record<string, readonly string[]>> = {
+  wbc: ['WBC', 'White blood cell count', 'White cells', 'White cell count', 'Leukocytes', 'Leucocytes'],
+  rbc: ['RBC', 'Red blood cell count', 'Red cells', 'Red cell count', 'Erythrocytes'],
+  hgb: ['Hb', 'Hgb', 'Haemoglobin'],
+  hct: ['Hct', 'Haematocrit', 'Packed cell volume', 'PCV'],
+  mcv: ['MCV', 'Mean corpuscular volume'],
+  mch: ['MCH', 'Mean corpuscular hemoglobin', 'Mean corpuscular haemoglobin'],
+  mchc: ['MCHC', 'Mean corpuscular hemoglobin concentration', 'Mean corpuscular haemoglobin concentration'],
+  rdw: ['RDW', 'RDW-CV', 'Red cell width'],
+  plt: ['PLT', 'Platelet count', 'Thrombocytes'],
+  neut: [
+    'Neutrophils, absolute',
+    'Absolute neutrophils',
+    'Absolute neutrophil count',
+    'ANC',
+    'Neutrophil count',
+  ],
+  esr: ['ESR', 'Erythrocyte sedimentation rate', 'Sed rate', 'Westergren'],
+  sodium: ['Na'],
+  potassium: ['K'],
+  chloride: ['Cl'],
+  co2: ['CO2', 'Total CO2', 'Carbon dioxide', 'Bicarbonate (total CO2)', 'HCO3'],
+  calcium: ['Ca', 'Calcium', 'Total calcium', 'Serum calcium'],
+  magnesium: ['Mg', 'Serum magnesium'],
+  phosphate: ['Phosphorus', 'Inorganic phosphate', 'Phosphorus, inorganic', 'Inorganic phosphorus', 'PO4'],
+  bun: ['BUN', 'Blood urea nitrogen', 'Urea nitrogen (BUN)', 'Urea-N'],
+  creatinine: ['Serum creatinine', 'Crea', 'SCr'],
+  egfrCr2021: ['eGFR', 'Estimated GFR', 'eGFR creatinine', 'eGFR creatinine, CKD-EPI 2021', 'GFR, estimated'],
+  cystatinC: ['Cystatin-C', 'CysC'],
+  uricAcid: ['Urate'],
+  totalProtein: ['Total protein', 'Protein', 'Serum protein'],
+  albumin: ['Serum albumin', 'Alb'],
+  bilirubin: ['Total bilirubin', 'Bilirubin', 'Bili'],
+  alp: ['ALP', 'Alk phos', 'AP'],
+  alt: ['ALT', 'SGPT', 'GPT', 'ALAT', 'Alanine aminotransferase', 'Alanine transaminase'],
+  ast: ['AST', 'SGOT', 'GOT', 'ASAT', 'Aspartate aminotransferase', 'Aspartate transaminase'],
+  ggt: ['GGT', 'Gamma-GT', 'Gamma glutamyl transferase', 'Gamma-glutamyltransferase', 'GGTP'],
+  ldh: ['LDH', 'LD', 'Lactate dehydrogenase'],
+  ck: ['CK', 'CPK', 'Creatine phosphokinase', 'CK total', 'Total CK'],
+  crp: ['CRP', 'C reactive protein'],
+  hscrp: ['hs-CRP', 'hsCRP', 'High-sensitivity CRP', 'High sensitivity C-reactive protein', 'Cardio CRP'],
+  homocysteine: ['Hcy'],
+  glucose: [
+    'Blood sugar',
+    'Blood glucose',
+    'Fasting glucose',
+    'Fasting blood sugar',
+    'Glucose, fasting',
+    'FBS',
+  ],
+  hba1c: ['HbA1c', 'A1c', 'Glycated hemoglobin', 'Glycated haemoglobin', 'Haemoglobin A1c'],
+  insulin: ['Fasting insulin', 'Insulin, fasting'],
+  cholesterol: ['Total cholesterol', 'Cholesterol', 'Chol', 'TC'],
+  hdl: ['HDL', 'HDL-C', 'HDL-cholesterol'],
+  ldlCalc: ['LDL', 'LDL-C', 'LDL cholesterol', 'LDL-cholesterol', 'LDL calculated', 'LDL direct'],
+  nonHdl: ['Non-HDL', 'Non-HDL-C', 'Non HDL cholesterol'],
+  triglycerides: ['Triglyceride', 'TG', 'Trigs', 'Triacylglycerol'],
+  apoB: ['ApoB', 'Apo B', 'Apolipoprotein B-100'],
+  tsh: ['TSH', 'Thyrotropin', 'Thyroid stimulating hormone', 'Thyroid-stimulating hormone'],
+  ft4: ['FT4', 'Free T4', 'T4 free', 'Free thyroxine', 'Thyroxine, free'],
+  ft3: ['FT3', 'Free T3', 'T3 free', 'Free triiodothyronine', 'Triiodothyronine, free'],
+  t3: ['T3', 'Total T3', 'Triiodothyronine', 'Triiodothyronine, total'],
+  testosterone: ['Testosterone', 'Total testosterone', 'TT'],
+  freeTestosterone: ['Free testosterone', 'Free T', 'Testosterone free'],
+  shbg: ['SHBG', 'Sex hormone binding globulin', 'Sex hormone-binding globulin'],
+  estradiol: ['E2', 'Oestradiol', 'Estradiol, sensitive', 'Estradiol-17 beta'],
+  lh: ['LH', 'Luteinizing hormone', 'Luteinising hormone', 'Lutropin'],
+  fsh: ['FSH', 'Follicle stimulating hormone', 'Follicle-stimulating hormone', 'Follitropin'],
+  prolactin: ['PRL'],
+  cortisol: ['Morning cortisol', 'Serum cortisol', 'Cortisol, AM'],
+  dheas: ['DHEA-S', 'DHEAS', 'DHEA-sulfate', 'DHEA sulphate', 'Dehydroepiandrosterone sulfate'],
+  igf1: ['IGF-1', 'IGF 1', 'IGF-I', 'Insulin-like growth factor 1', 'Somatomedin C'],
+  pth: ['PTH', 'PTH, intact', 'Intact PTH'],
+  psa: ['PSA', 'Prostate specific antigen', 'PSA total'],
+  ferritin: ['Serum ferritin'],
+  iron: ['Serum iron', 'Fe', 'Iron, total'],
+  tibc: ['TIBC', 'Total iron binding capacity', 'Iron-binding capacity'],
+  tsat: ['TSAT', 'Iron saturation', 'Transferrin saturation'],
+  vitD: [
+    'Vitamin D',
+    '25-OH vitamin D',
+    '25-OH D',
+    '25(OH)D',
+    '25-hydroxyvitamin D, total',
+    'Vitamin D, 25-hydroxy',
+  ],
+  b12: ['Vitamin B12', 'Vitamin B-12', 'B12', 'Cobalamin'],
+  folate: ['Folic acid', 'Serum folate', 'Vitamin B9'],
+};
+
+/** Codes of the same quantity by another method or specimen state; the value needs no scaling. */
+export const otherCodes: Readonly<Record<string, string>> = {
+  '26464-8': 'wbc',
+  '26453-1': 'rbc',
+  '20570-8': 'hct',
+  '30428-7': 'mcv',
+  '28539-5': 'mch',
+  '28540-3': 'mchc',
+  '30385-9': 'rdw',
+  '26515-7': 'plt',
+  '26499-4': 'neut',
+  '30341-2': 'esr',
+  '1963-8': 'co2',
+  '61151-7': 'albumin',
+  '61152-5': 'albumin',
+  '1743-4': 'alt',
+  '1744-2': 'alt',
+  '30239-8': 'ast',
+  '88112-8': 'ast',
+  '14804-9': 'ldh',
+  '14805-6': 'ldh',
+  '1558-6': 'glucose',
+  '14771-0': 'glucose',
+  '17856-6': 'hba1c',
+  '18262-6': 'ldlCalc',
+  '2089-1': 'ldlCalc',
+  '22748-8': 'ldlCalc',
+  '11579-0': 'tsh',
+  '11580-8': 'tsh',
+  '1989-3': 'vitD',
+  '14635-7': 'vitD',
+};
+
+/** Codes whose specimen was drawn fasting by definition. */
+export const fastingCodes: readonly string[] = ['1558-6', '14771-0'];
+
+/**
+ * Urea by mass is not urea nitrogen by mass: two of the 60.056 g/mol of urea's weight in 28.0134 are nitrogen.
+ * A value in grams under this code or these names is scaled; a value in moles is the same for both.
+ */
+export const ureaByMass = {
+  loinc: '3091-6',
+  names: ['Urea', 'Blood urea', 'Serum urea'],
+  nitrogenShare: 28.0134 / 60.056,
+} as const;
+
+/** Heart muscle proteins: no interval of ours, but any rise is an emergency until a physician says otherwise. */
+export const troponinCodes: readonly string[] = ['6598-7', '10839-9', '67151-1', '89579-7'];
