@@ -8,6 +8,19 @@ export const nutrientNames = [...requiredNutrients, ...optionalNutrients] as con
 export type OptionalNutrient = (typeof optionalNutrients)[number];
 export type NutrientName = (typeof nutrientNames)[number];
 
+/** What a nutrient is called in a sentence, and its unit. */
+export const nutrientWords = {
+  energyKcal: { label: 'energy', unit: 'kcal' },
+  proteinG: { label: 'protein', unit: 'g' },
+  fatG: { label: 'fat', unit: 'g' },
+  carbohydrateG: { label: 'carbohydrate', unit: 'g' },
+  fibreG: { label: 'fibre', unit: 'g' },
+  sugarsG: { label: 'sugars', unit: 'g' },
+  saturatedFatG: { label: 'saturated fat', unit: 'g' },
+  sodiumMg: { label: 'sodium', unit: 'mg' },
+  potassiumMg: { label: 'potassium', unit: 'mg' },
+} as const satisfies Record<NutrientName, { label: string; unit: string }>;
+
 /** Standard uncertainty of each nutrient, in the nutrient's own unit; absent where none is stated. */
 export type Spread = { readonly [Name in NutrientName]?: number };
 

@@ -4,21 +4,15 @@ import { roundTo } from '../units/rounding.ts';
 import { figure, listed } from './figure.ts';
 import { printedInterval, servingInterval, type LabelRules, type PrintedInterval } from './label-rounding.ts';
 import { labelRequest, type LabelAnswer, type LabelRequest } from './label-request.ts';
-import { nutrientNames, roundNutrients, scaleNutrients, type NutrientName } from './nutrients.ts';
+import {
+  nutrientNames,
+  nutrientWords,
+  roundNutrients,
+  scaleNutrients,
+  type NutrientName,
+} from './nutrients.ts';
 
 type Range = { readonly [Name in NutrientName]?: PrintedInterval };
-
-const words: Record<NutrientName, string> = {
-  energyKcal: 'energy',
-  proteinG: 'protein',
-  fatG: 'fat',
-  carbohydrateG: 'carbohydrate',
-  fibreG: 'fibre',
-  sugarsG: 'sugars',
-  saturatedFatG: 'saturated fat',
-  sodiumMg: 'sodium',
-  potassiumMg: 'potassium',
-};
 
 /** What a printed label really says: the door of `stagewright label` (BAT-41 to BAT-45). */
 export function answerLabel(input: unknown): Outcome<LabelAnswer> {
@@ -90,7 +84,7 @@ function heavierThanServing(label: LabelRequest, ranges: Range): Outcome<LabelAn
   return refused(
     'kitchen/heavier-than-its-serving',
     'nutrients',
-    `${listed(names.map((name) => words[name]))} come to at least ${figure(leastG)} g in a serving of ${figure(label.servingG)} g.`,
+    `${listed(names.map((name) => nutrientWords[name].label))} come to at least ${figure(leastG)} g in a serving of ${figure(label.servingG)} g.`,
     'Check the serving size and whether the figures stand per serving or per 100 g.',
   );
 }
@@ -106,7 +100,7 @@ function partsAboveTheirWhole(rules: LabelRules, ranges: Range): string[] {
     .filter(([part, whole]) => intervalOf(ranges, part).low >= intervalOf(ranges, whole).high)
     .map(
       ([part, whole]) =>
-        `More ${words[part]} (at least ${figure(intervalOf(ranges, part).low)} g) than ${words[whole]} (under ${figure(intervalOf(ranges, whole).high)} g): the label does not add up.`,
+        `More ${nutrientWords[part].label} (at least ${figure(intervalOf(ranges, part).low)} g) than ${nutrientWords[whole].label} (under ${figure(intervalOf(ranges, whole).high)} g): the label does not add up.`,
     );
 }
 
@@ -135,7 +129,7 @@ function energySentences(
 function figureSentences(label: LabelRequest, ranges: Range): string[] {
   const odd = nutrientNames.filter((name) => ranges[name]?.printable === false);
   if (odd.length === 0) return [];
-  const named = odd.map((name) => `${words[name]} ${figure(label.nutrients[name] ?? 0, 3)}`);
+  const named = odd.map((name) => `${nutrientWords[name].label} ${figure(label.nutrients[name] ?? 0, 3)}`);
   const region = label.rules === 'us' ? 'American' : 'European';
   return [
     `The ${region} rounding prints no such figure: ${listed(named)}; taken as written, to half its last digit.`,
@@ -152,7 +146,7 @@ function per100gSentences(label: LabelRequest, ranges: Range): string[] {
   ];
   const absent = nutrientNames.filter((name) => label.nutrients[name] === undefined);
   if (absent.length > 0) {
-    sentences.push(`Not printed, so not known: ${listed(absent.map((name) => words[name]))}.`);
+    sentences.push(`Not printed, so not known: ${listed(absent.map((name) => nutrientWords[name].label))}.`);
   }
   return sentences;
 }

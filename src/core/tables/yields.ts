@@ -118,6 +118,9 @@ const byName = new Map<string, YieldRow>();
 for (const row of yieldRows) byName.set(row.form, row);
 for (const row of yieldRows) if (row.ndb !== undefined && !byName.has(row.ndb)) byName.set(row.ndb, row);
 
+/** Every name a row answers to. */
+export const yieldFormNames: readonly string[] = [...byName.keys()];
+
 /** The row a batch's `form` names: its form, or the USDA number of its cooked sample. */
 export function yieldRow(form: string): YieldRow | undefined {
   return byName.get(form);
