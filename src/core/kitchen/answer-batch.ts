@@ -7,14 +7,7 @@ import { roundTo } from '../units/rounding.ts';
 import { batchRequest, type BatchAnswer, type BatchRequest } from './batch-request.ts';
 import { figure, listed } from './figure.ts';
 import { balancePan, type PanBalance } from './mass-balance.ts';
-import {
-  exactly,
-  knownNutrients,
-  nutrientWords,
-  roundNutrients,
-  scaleNutrients,
-  type OptionalNutrient,
-} from './nutrients.ts';
+import { exactly, knownNutrients, nutrientWords, roundNutrients, scaleNutrients } from './nutrients.ts';
 import type { Pan } from './pan.ts';
 import { splitAsGiven, splitEqually, type Split } from './split-portions.ts';
 
@@ -23,6 +16,14 @@ export function answerBatch(input: unknown): Outcome<BatchAnswer> {
   const read = readShape(batchRequest, input, 'kitchen');
   if (!read.ok) return read;
   const request = read.value;
+  if (request.ingredients.length === 0) {
+    return refused(
+      'kitchen/no-ingredients',
+      'ingredients',
+      'Nothing went into the pan.',
+      'Add at least one ingredient with its raw weight.',
+    );
+  }
   const balance = balancePan(panOf(request));
   if (!balance.ok) return balance;
   const split = wholePan(request, balance.value.cookedG);
@@ -96,17 +97,24 @@ function portionSentence(request: BatchRequest, split: Split): string {
   return `${count} ${count === 1 ? 'portion' : 'portions'} of ${weights}, ${figure(sum, 2)} g together, in ${step}.`;
 }
 
-/** Names who does not know a nutrient, and what the others hold at least. */
+/** What no ingredient states, and what only some state: then the others' part is a lower bound. */
 function unknownSentences(request: BatchRequest, balance: PanBalance): string[] {
   const { atLeast, nutrients } = balance.total;
-  return atLeast.map((name: OptionalNutrient) => {
-    const silent = request.ingredients.filter(({ per100g }) => per100g[name] === undefined);
-    const names = [...new Set(silent.map((one) => one.name))];
-    const { label, unit } = nutrientWords[name];
-    const least = nutrients[name];
-    const known = least === undefined ? '' : ` The others hold ${figure(least)} ${unit} of it at least.`;
-    return `The pan's ${label} is not known, because ${listed(names)} ${names.length === 1 ? 'states' : 'state'} none.${known}`;
-  });
+  const nowhere = atLeast.filter((name) => nutrients[name] === undefined);
+  const sentences = atLeast
+    .filter((name) => nutrients[name] !== undefined)
+    .map((name) => {
+      const silent = request.ingredients.filter(({ per100g }) => per100g[name] === undefined);
+      const names = [...new Set(silent.map((one) => one.name))];
+      const { label, unit } = nutrientWords[name];
+      return `The whole pan holds at least ${figure(nutrients[name] ?? 0)} ${unit} of ${label}; ${listed(names)} ${names.length === 1 ? 'states' : 'state'} none, so it is not known.`;
+    });
+  if (nowhere.length > 0) {
+    sentences.push(
+      `Not known, because no ingredient states it: ${listed(nowhere.map((name) => nutrientWords[name].label))}.`,
+    );
+  }
+  return sentences;
 }
 
 /** Salts leave with the juices; the published share kept by drained minced beef bounds them. */

@@ -25,7 +25,6 @@ export const batchRequest = v.strictObject({
       }),
       'a list of ingredients',
     ),
-    v.minLength(1, 'a list of at least one ingredient'),
     v.maxLength(200, 'a list of at most 200 ingredients'),
   ),
   /** The full container on the scale. */

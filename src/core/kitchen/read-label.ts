@@ -84,7 +84,7 @@ function heavierThanServing(label: LabelRequest, ranges: Range): Outcome<LabelAn
   return refused(
     'kitchen/heavier-than-its-serving',
     'nutrients',
-    `${listed(names.map((name) => nutrientWords[name].label))} come to at least ${figure(leastG)} g in a serving of ${figure(label.servingG)} g.`,
+    `Together, ${listed(names.map((name) => nutrientWords[name].label))} come to at least ${figure(leastG)} g in a serving of ${figure(label.servingG)} g.`,
     'Check the serving size and whether the figures stand per serving or per 100 g.',
   );
 }
@@ -111,8 +111,10 @@ function energySentences(
   meets: boolean,
 ): string[] {
   const says = `${figure(label.nutrients.energyKcal)} kcal printed stands for ${figure(printed.low)} to ${figure(printed.high)} kcal.`;
-  const count = label.rules === 'us' ? 'fibre, held in the carbohydrate, 2 to 4' : 'fibre 2 on top';
-  const range = `Protein and carbohydrate at 4 kcal/g, fat at 9, ${count}: ${figure(macros.low)} to ${figure(macros.high)} kcal.`;
+  const inside =
+    label.rules === 'us' ? ', fibre (part of the carbohydrate) at 2 to 4' : ', fibre on top at 2';
+  const fibre = label.nutrients.fibreG === undefined ? '' : inside;
+  const range = `Protein and carbohydrate at 4 kcal/g, fat at 9${fibre}: ${figure(macros.low)} to ${figure(macros.high)} kcal.`;
   if (meets) return [says, range, 'The two ranges meet: energy and macros agree.'];
   const above = printed.low >= macros.high;
   const gap = above ? printed.low - macros.high : macros.low - printed.high;
@@ -141,9 +143,11 @@ function per100gSentences(label: LabelRequest, ranges: Range): string[] {
   const protein = intervalOf(ranges, 'proteinG');
   const low = (protein.low / serving.high) * 100;
   const high = (protein.high / serving.low) * 100;
-  const sentences = [
-    `Per 100 g the protein is ${figure(low)} to ${figure(high)} g, the rounding of the serving (${figure(serving.low, 2)} to ${figure(serving.high, 2)} g) included.`,
-  ];
+  const weighed =
+    serving.low === serving.high
+      ? ''
+      : `, the rounding of the serving (${figure(serving.low, 2)} to ${figure(serving.high, 2)} g) included`;
+  const sentences = [`Per 100 g the protein is ${figure(low)} to ${figure(high)} g${weighed}.`];
   const absent = nutrientNames.filter((name) => label.nutrients[name] === undefined);
   if (absent.length > 0) {
     sentences.push(`Not printed, so not known: ${listed(absent.map((name) => nutrientWords[name].label))}.`);
