@@ -11,7 +11,7 @@ const nutrientsOfServing = nutrientsUpTo(20_000, 5_000, 200_000);
 export const plateItem = v.variant('source', [
   v.strictObject({ source: v.literal('food'), food: id, grams }),
   /** From a cooked batch: a packed portion (or part of it) or spooned straight from the pan. */
-  v.strictObject({ source: v.literal('batch'), batch: id, portion: v.optional(integerIn(0, 200)), grams }),
+  v.strictObject({ source: v.literal('batch'), batch: id, portion: v.optional(integerIn(1, 200)), grams }),
   v.strictObject({ source: v.literal('recipe'), recipe: id, grams }),
   /** Eaten out: nutrients guessed for the whole, with how far off the guess may be. */
   v.strictObject({
