@@ -32,6 +32,8 @@ export interface Ledger {
   days(): readonly string[];
   /** Any entry ever written, superseded ones too. */
   entry(id: string): Entry | undefined;
+  /** An entry of any time read as a fact, in force or not; undefined where it cannot be read. */
+  fact(id: string): Fact | undefined;
   /** All versions of a fact, oldest first: the original, its corrections, its removal. */
   history(id: string): readonly Entry[];
   /** Whether this very entry is what counts now. */
@@ -119,6 +121,7 @@ export function createLedger(entries: Iterable<Entry> = []): GrowingLedger {
     onDay,
     days: () => [...idsByDay.keys()].filter((day) => onDay(day).length > 0).sort(),
     entry: (id) => byId.get(id),
+    fact: factOf,
     history: (id) => threads.history(id),
     inForce: (id) => threads.inForce(id),
     entries: () => {

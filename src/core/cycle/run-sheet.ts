@@ -1,0 +1,110 @@
+import type { CardioTime, TrainingTime } from '../day/shape-of-day.ts';
+import type { Fact, Ledger } from '../journal/ledger.ts';
+import { parseClock } from '../units/clock.ts';
+import type { ClockMinutes, Minutes } from '../units/quantities.ts';
+import type { DaySheet, EatenMeal, SheetMeal } from './day-sheet.ts';
+
+export type RowState = 'done' | 'next' | 'ahead' | 'missed';
+
+/** What a line of the run sheet stands for. */
+export type RowThing =
+  | { readonly type: 'wake' | 'sleep' }
+  | { readonly type: 'cardio'; readonly cardio: CardioTime; readonly done?: Fact<'cardio-done'> }
+  | { readonly type: 'training'; readonly training: TrainingTime }
+  | { readonly type: 'meal'; readonly meal: SheetMeal }
+  | { readonly type: 'eaten'; readonly eaten: EatenMeal }
+  | { readonly type: 'task'; readonly task: Fact<'event-dated'> };
+
+/** One line of the run sheet. `key` stays the same while the thing it stands for does. */
+export interface RunSheetRow {
+  readonly key: string;
+  readonly at: ClockMinutes;
+  readonly thing: RowThing;
+  readonly state: RowState;
+}
+
+interface Row {
+  readonly key: string;
+  readonly at: ClockMinutes;
+  readonly thing: RowThing;
+  readonly done: boolean;
+  /** When it can no longer be done as meant; a meal waits until it is skipped or planned anew. */
+  readonly until: ClockMinutes;
+}
+
+/** So long after its start a thing still counts as about to be done (common practice, no source). */
+const GRACE: Minutes = 90;
+
+/**
+ * The day in time order: waking, cardio, meals eaten and to come, training, tasks, sleep. One row is next: the first
+ * that is not done and can still be done; a row whose time has gone by with nothing logged is missed (DAY-33).
+ */
+export function runSheet(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): readonly RunSheetRow[] {
+  const rows = [...frame(sheet, ledger, now), ...meals(sheet), ...tasks(sheet.day, ledger)];
+  rows.sort((a, b) => a.at - b.at || (a.key < b.key ? -1 : 1));
+  const next = rows.find((row) => !row.done && row.until >= now);
+  return rows.map(({ done, until, ...row }) => ({
+    ...row,
+    state: done ? 'done' : row.key === next?.key ? 'next' : until < now ? 'missed' : 'ahead',
+  }));
+}
+
+function frame(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): Row[] {
+  const { shape, day } = sheet;
+  if (!shape) return [];
+  const facts = ledger.onDay(day);
+  const walked = facts.filter((fact): fact is Fact<'cardio-done'> => fact.kind === 'cardio-done');
+  const trained = facts.some((fact) => fact.kind === 'session-ended');
+  const rows: Row[] = [
+    { key: 'wake', at: shape.wake, thing: { type: 'wake' }, done: now >= shape.wake, until: shape.sleep },
+    { key: 'sleep', at: shape.sleep, thing: { type: 'sleep' }, done: false, until: Number.POSITIVE_INFINITY },
+  ];
+  shape.cardio.forEach((cardio, index) => {
+    const done = walked[index];
+    rows.push({
+      key: `cardio ${index}`,
+      at: cardio.start,
+      thing: { type: 'cardio', cardio, ...(done && { done }) },
+      done: done !== undefined,
+      until: cardio.start + cardio.minutes + GRACE,
+    });
+  });
+  if (shape.training) {
+    const { start, minutes } = shape.training;
+    const thing = { type: 'training', training: shape.training } as const;
+    rows.push({ key: 'training', at: start, thing, done: trained, until: start + minutes + GRACE });
+  }
+  return rows;
+}
+
+function meals(sheet: DaySheet): Row[] {
+  const eaten = sheet.eaten.map((meal) => ({
+    key: meal.fact.entry.id,
+    at: meal.at,
+    thing: { type: 'eaten', eaten: meal } as const,
+    done: true,
+    until: meal.at,
+  }));
+  const open = sheet.meals
+    .filter((meal) => meal.eaten === undefined)
+    .map((meal) => ({
+      key: `meal ${meal.slot}`,
+      at: meal.at,
+      thing: { type: 'meal', meal } as const,
+      done: meal.skipped !== undefined,
+      until: Number.POSITIVE_INFINITY,
+    }));
+  return [...eaten, ...open];
+}
+
+function tasks(day: string, ledger: Ledger): Row[] {
+  return ledger
+    .of('event-dated')
+    .filter((fact) => fact.data.date === day)
+    .map((task) => {
+      const at = (task.data.at === undefined ? undefined : parseClock(task.data.at)) ?? 0;
+      const until = at === 0 ? Number.POSITIVE_INFINITY : at + (task.data.minutes ?? 0) + GRACE;
+      const thing = { type: 'task', task } as const;
+      return { key: task.entry.id, at, thing, done: task.data.done === true, until };
+    });
+}
