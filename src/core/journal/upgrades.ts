@@ -12,14 +12,21 @@ export interface UpgradeStep {
 
 export const upgradeSteps: readonly UpgradeStep[] = [];
 
+/** The version new data of a kind is written at: 1, and one more for every registered step. */
+export function newestVersion(kind: string, steps: readonly UpgradeStep[] = upgradeSteps): number {
+  let newest = 1;
+  for (const step of steps) if (step.kind === kind) newest = Math.max(newest, step.from + 1);
+  return newest;
+}
+
 /**
  * Data of an entry at the newest version this program knows. An entry of a later version is kept and passed on, but
  * answered as a problem: an older program must not read what it does not understand.
  */
 export function upgrade(entry: Entry, steps: readonly UpgradeStep[] = upgradeSteps): Outcome<Data> {
-  const own = steps.filter((step) => step.kind === entry.kind);
-  const newest = own.reduce((version, step) => Math.max(version, step.from + 1), 1);
+  const newest = newestVersion(entry.kind, steps);
   let version = entry.version ?? 1;
+  if (version === newest) return answered(entry.data);
   if (version > newest) {
     return refused(
       'journal/newer-version',
@@ -29,8 +36,9 @@ export function upgrade(entry: Entry, steps: readonly UpgradeStep[] = upgradeSte
     );
   }
   let data = entry.data;
-  for (const step of [...own].sort((a, b) => a.from - b.from)) {
-    if (step.from !== version) continue;
+  while (version < newest) {
+    const step = steps.find((candidate) => candidate.kind === entry.kind && candidate.from === version);
+    if (!step) break;
     data = step.step(data);
     version += 1;
   }

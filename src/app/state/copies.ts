@@ -1,0 +1,78 @@
+import { computed, signal, type ReadonlySignal } from '@preact/signals';
+import type { Entry } from '#core/journal/entry.ts';
+import { readJournal } from '#core/journal/read-journal.ts';
+import { writeJournal } from '#core/journal/write-journal.ts';
+import type { Problem } from '#core/problems/problem.ts';
+import { now } from './moments.ts';
+import { which } from './journals.ts';
+import { ledger, takeIn } from './ledger.ts';
+import { localMemory } from './local-memory.ts';
+import { openTabs } from './open-tabs.ts';
+import { keep } from './saving.ts';
+
+const DAY_MS = 86_400_000;
+
+/** Counts up when a copy was taken, so that the age is worked out anew. */
+const copiesTaken = signal(0);
+const promised = signal<boolean | undefined>(undefined);
+
+/** What a file holds, before or after it is taken in. */
+export interface Imported {
+  /** Entries that were not in the journal. */
+  readonly added: number;
+  /** Entries that were there already. */
+  readonly known: number;
+  /** Damaged lines, each with its place; all others are read. */
+  readonly problems: readonly Problem[];
+  readonly status: 'saved' | 'notSaved' | 'maybeSaved';
+}
+
+/** The whole journal as JSON Lines, held entries too. */
+export function journalText(): string {
+  return writeJournal(ledger.peek().entries());
+}
+
+/** Call once the copy is on its way out of this browser. */
+export function noteExported(): void {
+  localMemory.set(`${which.peek()}/exported`, String(Date.now()));
+  copiesTaken.value += 1;
+}
+
+/** Whole days since the last copy left this browser; undefined where none ever did. */
+export const exportedAgeDays: ReadonlySignal<number | undefined> = computed(() => {
+  // Read, so that a copy just taken and the passing of time are both seen.
+  void [now.value, copiesTaken.value];
+  const exported = Number(localMemory.get(`${which.value}/exported`) ?? Number.NaN);
+  return Number.isFinite(exported) ? Math.max(0, Math.floor((Date.now() - exported) / DAY_MS)) : undefined;
+});
+
+/** What taking a file in would do; nothing is written. */
+export function previewImport(text: string): Omit<Imported, 'status'> {
+  const { news, known, problems } = newsIn(text);
+  return { added: news.length, known, problems };
+}
+
+/** Takes a journal file in: the union with what is here. Doing it twice changes nothing. */
+export async function importText(text: string): Promise<Imported> {
+  const { news, known, problems } = newsIn(text);
+  if (news.length === 0) return { added: 0, known, problems, status: 'saved' };
+  takeIn(news);
+  const outcome = await keep(news);
+  openTabs.tell(news);
+  return { added: news.length, known, problems, status: outcome.status };
+}
+
+/** Whether the browser promised not to clear this app's storage by itself; undefined until asked. */
+export const persisted: ReadonlySignal<boolean | undefined> = promised;
+
+export async function askToPersist(): Promise<boolean> {
+  promised.value = (await navigator.storage?.persist?.()) ?? false;
+  return promised.value;
+}
+
+function newsIn(text: string): { news: readonly Entry[]; known: number; problems: readonly Problem[] } {
+  const read = readJournal(text);
+  const held = ledger.peek();
+  const news = read.entries.filter((entry) => held.entry(entry.id) === undefined);
+  return { news, known: read.entries.length - news.length, problems: read.problems };
+}

@@ -1,0 +1,143 @@
+import { signal, type ReadonlySignal } from '@preact/signals';
+import type { Entry } from '#core/journal/entry.ts';
+import type { Problem } from '#core/problems/problem.ts';
+import { connect } from '#outside/store-indexeddb/open-database.ts';
+import { indexedDbBlobs } from '#outside/store-indexeddb/indexeddb-blobs.ts';
+import { indexedDbStore } from '#outside/store-indexeddb/indexeddb-store.ts';
+import type { BlobStore } from '#outside/store-port/blob-store.ts';
+import type { JournalStore } from '#outside/store-port/journal-store.ts';
+import { storeUnreachable } from '#outside/store-port/store-problems.ts';
+import { shiftClock, startClock } from './moments.ts';
+import { replaceLedger, takeIn } from './ledger.ts';
+import { localMemory } from './local-memory.ts';
+import { openTabs } from './open-tabs.ts';
+import { saveInto } from './saving.ts';
+import { listenToTabs } from './tabs.ts';
+import { forgetAllRecordings } from './undo-stack.ts';
+
+/** One's own journal, or the invented athlete's to look around in. Each has a database of its own. */
+export type Which = 'demo' | 'own';
+
+/** The invented athlete's journal, and the moment it is there when the demo opens. */
+export interface Demo {
+  readonly entries: readonly Entry[];
+  readonly nowMs: number;
+}
+
+type Phase = 'starting' | 'open' | 'failed';
+
+const phaseNow = signal<Phase>('starting');
+const failed = signal<Problem | undefined>(undefined);
+const open = signal<Which>('own');
+const hasChosen = signal(false);
+const unread = signal<readonly Problem[]>([]);
+
+export const phase: ReadonlySignal<Phase> = phaseNow;
+/** Why the journal could not be opened. */
+export const failure: ReadonlySignal<Problem | undefined> = failed;
+export const which: ReadonlySignal<Which> = open;
+/** False until the person has said which journal it shall be. */
+export const chosen: ReadonlySignal<boolean> = hasChosen;
+/** What the store holds but could not be read; shown in the Journal. */
+export const unreadable: ReadonlySignal<readonly Problem[]> = unread;
+
+/** The demo is set back once its athlete would be this far past the day it shows. */
+const DEMO_LASTS_MS = 20 * 60 * 60 * 1000;
+
+/** How the demo is made; absent in a build without one. It is loaded only when asked for. */
+let makeDemo: (() => Promise<Demo>) | undefined;
+
+interface OpenStore {
+  readonly store: JournalStore;
+  readonly blobs: BlobStore;
+  mark: number;
+}
+let current: OpenStore | undefined;
+
+/** Opens the journal chosen last time; the first time the demo, with `chosen` false. Called once, before rendering. */
+export async function start(options: { readonly demo?: () => Promise<Demo> } = {}): Promise<void> {
+  makeDemo = options.demo;
+  startClock();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void catchUp();
+  });
+  globalThis.addEventListener('pageshow', () => void catchUp());
+  const remembered = localMemory.get('which');
+  hasChosen.value = remembered === 'own' || remembered === 'demo';
+  await openStored(remembered === 'own' || !makeDemo ? 'own' : 'demo');
+}
+
+/** Opens the demo or one's own journal and remembers the choice. */
+export async function openWhich(wanted: Which): Promise<void> {
+  localMemory.set('which', wanted);
+  hasChosen.value = true;
+  await openStored(wanted);
+  if (wanted === 'own' && phaseNow.value === 'open') void navigator.storage?.persist?.();
+}
+
+/** Puts the demo back to how it was at first. One's own journal is not touched. */
+export async function restartDemo(): Promise<void> {
+  localMemory.drop('demo/opened');
+  await openStored('demo');
+}
+
+/** The photographs of the open journal. */
+export function openBlobs(): BlobStore | undefined {
+  return current?.blobs;
+}
+
+async function openStored(wanted: Which): Promise<void> {
+  phaseNow.value = 'starting';
+  const connection = connect(`stagewright-${wanted}`);
+  const [leaving, store, blobs] = [current, indexedDbStore(connection), indexedDbBlobs(connection)];
+  try {
+    if (wanted === 'demo') await prepareDemo(store);
+    else shiftClock(0);
+    const stored = await store.read(0);
+    current = { store, blobs, mark: stored.mark };
+    open.value = wanted;
+    forgetAllRecordings();
+    replaceLedger(stored.entries);
+    takeIn(await saveInto(wanted, store));
+    openTabs.connect(listenToTabs(wanted, takeIn));
+    unread.value = stored.problems;
+    failed.value = undefined;
+    phaseNow.value = 'open';
+    void store.tidy();
+    await leaving?.store.close();
+  } catch (fault) {
+    failed.value = storeUnreachable(fault instanceof Error ? fault.message : String(fault));
+    phaseNow.value = 'failed';
+  }
+}
+
+/** Reads what other tabs kept while this one slept. */
+async function catchUp(): Promise<void> {
+  const reading = current;
+  if (!reading || phaseNow.value !== 'open') return;
+  try {
+    const news = await reading.store.read(reading.mark);
+    if (reading !== current) return;
+    reading.mark = news.mark;
+    takeIn(news.entries);
+  } catch (fault) {
+    failed.value = storeUnreachable(fault instanceof Error ? fault.message : String(fault));
+  }
+}
+
+/** Fills the demo's own store where it is empty or out of date, and sets the clock to its athlete's. */
+async function prepareDemo(store: JournalStore): Promise<void> {
+  const openedMs = Number(localMemory.get('demo/opened') ?? Number.NaN);
+  const shiftMs = Number(localMemory.get('demo/shift') ?? Number.NaN);
+  const stillOn = Date.now() - openedMs < DEMO_LASTS_MS && Date.now() >= openedMs;
+  if (stillOn && Number.isFinite(shiftMs)) return shiftClock(shiftMs);
+  if (!makeDemo) return shiftClock(0);
+  const demo = await makeDemo();
+  await store.erase();
+  const filled = await store.append(demo.entries);
+  if (filled.status !== 'saved') throw new Error(filled.problem.message);
+  localMemory.drop('demo/lifeboat');
+  localMemory.set('demo/opened', String(Date.now()));
+  localMemory.set('demo/shift', String(demo.nowMs - Date.now()));
+  shiftClock(demo.nowMs - Date.now());
+}

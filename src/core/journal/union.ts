@@ -1,0 +1,53 @@
+import type { Problem } from '../problems/problem.ts';
+import { canonicalLine } from './canonical-line.ts';
+import type { Entry } from './entry.ts';
+
+export interface Union {
+  /** One entry an id, sorted by stamp, then id. */
+  readonly entries: readonly Entry[];
+  /** Ids that stood for two different entries. */
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Replicas merge by union of ids: commutative, associative and idempotent (JRN-05). Where one id stands for two
+ * different entries (a damaged copy), the one whose canonical text is greater stays, so that every device keeps the same.
+ */
+export function unite(...journals: readonly Iterable<Entry>[]): Union {
+  const byId = new Map<string, Entry>();
+  const clashes = new Map<string, Entry>();
+  for (const journal of journals) {
+    for (const entry of journal) {
+      const known = byId.get(entry.id);
+      const kept = known === undefined ? entry : greater(known, entry);
+      if (known !== undefined && !sameEntry(known, entry)) clashes.set(entry.id, kept);
+      if (kept !== known) byId.set(entry.id, kept);
+    }
+  }
+  const problems = [...clashes.keys()].sort().map((id) => clashProblem(byId.get(id) ?? { id, kind: '' }));
+  return { entries: [...byId.values()].sort(byStamp), problems };
+}
+
+/** Order of entries in a file and of versions in a history. */
+export function byStamp(a: Entry, b: Entry): number {
+  if (a.stamp !== b.stamp) return a.stamp < b.stamp ? -1 : 1;
+  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+}
+
+export function sameEntry(a: Entry, b: Entry): boolean {
+  return a === b || canonicalLine(a) === canonicalLine(b);
+}
+
+/** Of two entries of one id the one every device keeps. */
+export function greater(a: Entry, b: Entry): Entry {
+  return a === b || canonicalLine(a) >= canonicalLine(b) ? a : b;
+}
+
+export function clashProblem(kept: Pick<Entry, 'id' | 'kind'>): Problem {
+  return {
+    code: 'journal/id-clash',
+    path: kept.id,
+    message: `Two different entries carry the id "${kept.id}"; the same one of them is kept on every device.`,
+    remedy: `Compare the "${kept.kind}" entry with what really was and correct it in the Journal.`,
+  };
+}
