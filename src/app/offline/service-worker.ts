@@ -1,0 +1,46 @@
+/**
+ * Keeps the whole app on the device, so that every screen opens without a network from the first load on.
+ * The build writes the list of files and a hash of their contents in place of the two names below.
+ */
+declare const PRECACHED_FILES: readonly string[];
+declare const CONTENT_HASH: string;
+
+// The library types `self` as any worker's scope; in this file it is a service worker's.
+const worker = self as typeof self & ServiceWorkerGlobalScope;
+const CACHE_NAME = `stagewright-${CONTENT_HASH}`;
+
+async function keepAll(): Promise<void> {
+  const cache = await caches.open(CACHE_NAME);
+  // Past the browser's own cache: an old copy there must not enter a new version.
+  await cache.addAll(PRECACHED_FILES.map((file) => new Request(file, { cache: 'reload' })));
+}
+
+async function dropOlder(): Promise<void> {
+  const names = await caches.keys();
+  const older = names.filter((name) => name.startsWith('stagewright-') && name !== CACHE_NAME);
+  await Promise.all(older.map((name) => caches.delete(name)));
+  await worker.clients.claim();
+}
+
+/** The kept copy; every screen is the one page. Anything not kept (the server's own doors) goes to the network. */
+async function answer(request: Request): Promise<Response> {
+  const cache = await caches.open(CACHE_NAME);
+  const wanted = request.mode === 'navigate' ? '/' : request;
+  return (await cache.match(wanted, { ignoreVary: true })) ?? fetch(request);
+}
+
+function isOurs(request: Request): boolean {
+  const url = new URL(request.url);
+  if (request.method !== 'GET' || url.origin !== worker.location.origin) return false;
+  return request.mode === 'navigate' || PRECACHED_FILES.includes(url.pathname);
+}
+
+worker.addEventListener('install', (event) => event.waitUntil(keepAll()));
+worker.addEventListener('activate', (event) => event.waitUntil(dropOlder()));
+worker.addEventListener('fetch', (event) => {
+  if (isOurs(event.request)) event.respondWith(answer(event.request));
+});
+// A new version waits until it is asked for: nobody's running step is interrupted.
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
+});

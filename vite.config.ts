@@ -1,0 +1,21 @@
+import { defineConfig } from 'vite';
+import { serviceWorker } from './src/app/offline/service-worker-plugin.ts';
+
+export default defineConfig({
+  root: 'src/app',
+  base: '/',
+  publicDir: 'public',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  plugins: [serviceWorker()],
+  worker: { format: 'es' },
+  server: { host: '127.0.0.1' },
+  preview: { host: '127.0.0.1' },
+  build: {
+    outDir: '../../dist/app',
+    emptyOutDir: true,
+    target: 'es2023',
+    // Nothing is inlined: the content security policy allows this origin's files only, no data: addresses.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+});
