@@ -15,10 +15,10 @@ export interface Decision {
 }
 
 /**
- * From this chance on the course stands. Below it, down to `noise`, the shortfall is less than two fifths of a standard
+ * From this chance on the course stands. Below it, down to `noise`, the shortfall is less than a quarter of a standard
  * deviation of what is known: holding and looking again next week beats a correction on noise (CRS-06).
  */
-const CHANCE = { stands: 0.5, noise: 0.345, ahead: 0.9 } as const;
+const CHANCE = { stands: 0.5, noise: 0.4, ahead: 0.9 } as const;
 /** Body-fat readings this uncertain (width of the 90 % interval, points) decide nothing unless the chance is plain. */
 const WIDE = { points: 8, low: 0.05, high: 0.95 } as const;
 

@@ -26,6 +26,31 @@ export const courseKinds = {
   }),
   /** When the preparation began: the start that course and strength are held against. */
   'preparation-begun': v.strictObject({ show: text(80), from: date }),
+  /**
+   * The course to a show as it was laid and adopted: what eating and cardio it asks for, and the line it expects, against
+   * which the weeks are held. A decision, kept as it was made; the newest of a show counts.
+   */
+  'course-adopted': v.strictObject({
+    show: text(80),
+    from: date,
+    energyKcal: numberIn(0, 10_000, 'kilocalories'),
+    cardioKcal: numberIn(0, 5000, 'kilocalories'),
+    trainingDays: integerIn(0, 7, 'days a week'),
+    higherCarbohydrateDays: integerIn(0, 7, 'days a week'),
+    line: v.pipe(
+      v.array(
+        v.strictObject({
+          date,
+          massKg: numberIn(25, 350, 'kilograms'),
+          fatKg: numberIn(0, 200, 'kilograms'),
+          bodyFatPercent: numberIn(0, 80, 'percent'),
+        }),
+      ),
+      v.minLength(1, 'at least one point'),
+    ),
+    probability: numberIn(0, 1),
+    why: v.array(text(600)),
+  }),
   /** A stretch of days planned otherwise: a diet break near maintenance or higher-carbohydrate days. */
   'stretch-planned': v.strictObject({
     stretch: text(80),
