@@ -1,25 +1,20 @@
-import { safeParse } from 'valibot';
 import type { Problem } from '../problems/problem.ts';
-import { parseInstant } from '../units/instant.ts';
-import { REMOVED, type Entry } from './entry.ts';
-import { isKnownKind, kinds, type DataOf, type KnownKind } from './kinds/registry.ts';
-import { createThreads } from './threads.ts';
-import { upgrade } from './upgrades.ts';
+import type { Entry } from './entry.ts';
+import { byStamp, withInserted } from './entry-order.ts';
+import { readFact, type Fact } from './fact.ts';
+import { isKnownKind, type KnownKind } from './kinds/registry.ts';
+import { sameEntry } from './same-entry.ts';
+import { createShelves } from './shelves.ts';
+import { readStamp } from './stamp.ts';
+import { createThreads, type Threads } from './threads.ts';
+import { clashProblem, greater } from './union.ts';
 
-/** An effective entry of a known kind, its data held against the kind's schema and upgraded to the newest version. */
-export interface Fact<Kind extends KnownKind = KnownKind> {
-  readonly entry: Entry;
-  readonly kind: Kind;
-  readonly day: string;
-  /** Local minutes since midnight of `day`; past 1440 where the prep day ran over midnight. */
-  readonly minutes: number;
-  readonly epochMs: number;
-  readonly data: DataOf<Kind>;
-}
+export type { Fact } from './fact.ts';
 
 /**
  * The journal read: what is in force now, by kind, in the order it happened. Adding entries in any order, once or
- * twice, gives the same ledger (JRN-04). It holds no derived figure.
+ * twice, gives the same ledger (JRN-06). It holds no derived figure. Data is held against its kind when first asked
+ * for; the arrays answered keep their identity for as long as nothing in them changes.
  */
 export interface Ledger {
   /** Facts in force, ordered by day, then moment, then stamp. */
@@ -28,115 +23,62 @@ export interface Ledger {
   latest<Kind extends KnownKind>(kind: Kind): Fact<Kind> | undefined;
   /** All facts in force of one prep day, in order. */
   onDay(day: string): readonly Fact[];
-  /** Every prep day that has a fact in force, ascending. */
+  /** Every prep day that has an entry of a known kind in force, ascending. */
   days(): readonly string[];
   /** Any entry ever written, superseded ones too. */
   entry(id: string): Entry | undefined;
-  /** An entry of any time read as a fact, in force or not; undefined where it cannot be read. */
-  fact(id: string): Fact | undefined;
   /** All versions of a fact, oldest first: the original, its corrections, its removal. */
   history(id: string): readonly Entry[];
   /** Whether this very entry is what counts now. */
   inForce(id: string): boolean;
-  /** Every entry, sorted by stamp. */
+  /** Every entry, sorted by stamp, then id. */
   entries(): readonly Entry[];
+  /** The greatest stamp that can be read. */
   readonly latestStamp: string | undefined;
   readonly size: number;
-  /** Entries kept but not readable: data that does not fit its kind, a version newer than this program. */
+  /**
+   * Entries in force that are kept but not counted (data that does not fit its kind, a version newer than this
+   * program), and ids that stood for two entries. Reads every entry: for a check, not for a screen.
+   */
   readonly problems: readonly Problem[];
-  /** Counts up with every entry that was new. */
+  /** Counts up whenever something new arrived. */
   readonly revision: number;
 }
 
 export interface GrowingLedger extends Ledger {
-  /** Takes entries in; those already there (same id) are passed over. Returns how many were new. */
+  /** Takes entries in; those already there are passed over. Returns how many were new. */
   add(entries: Iterable<Entry>): number;
 }
 
+/** Up to so many new entries are put in their place one by one; more are sorted anew. */
+const FEW = 32;
+
 export function createLedger(entries: Iterable<Entry> = []): GrowingLedger {
-  const byId = new Map<string, Entry>();
-  const facts = new Map<string, Fact | undefined>();
-  const idsByKind = new Map<string, string[]>();
-  const idsByDay = new Map<string, string[]>();
-  const sorted = new Map<string, readonly Fact[]>();
-  const threads = createThreads(byId);
-  const problems: Problem[] = [];
-  let sortedEntries: Entry[] | undefined;
-  let latestStamp: string | undefined;
+  const index = createIndex();
   let revision = 0;
-
-  function factOf(id: string): Fact | undefined {
-    if (facts.has(id)) return facts.get(id);
-    const entry = byId.get(id);
-    const fact = entry && readFact(entry, problems);
-    facts.set(id, fact);
-    return fact;
-  }
-
-  function inOrderOf(key: string, ids: readonly string[] | undefined): readonly Fact[] {
-    const known = sorted.get(key);
-    if (known) return known;
-    const found: Fact[] = [];
-    for (const id of ids ?? []) {
-      const fact = threads.inForce(id) ? factOf(id) : undefined;
-      if (fact) found.push(fact);
-    }
-    sorted.set(key, found.sort(inOrder));
-    return found;
-  }
-
-  // Only facts of the kind are indexed under it, so the narrowing holds.
-  const of = <Kind extends KnownKind>(kind: Kind) =>
-    inOrderOf(`kind ${kind}`, idsByKind.get(kind)) as readonly Fact<Kind>[];
-  const onDay = (day: string) => inOrderOf(`day ${day}`, idsByDay.get(day));
-
-  function take(entry: Entry): void {
-    byId.set(entry.id, entry);
-    threads.link(entry);
-    append(idsByKind, entry.kind, entry.id);
-    append(idsByDay, entry.day, entry.id);
-    for (const version of threads.history(entry.id)) {
-      sorted.delete(`kind ${version.kind}`);
-      sorted.delete(`day ${version.day}`);
-    }
-    if (latestStamp === undefined || entry.stamp > latestStamp) latestStamp = entry.stamp;
-  }
-
   const ledger: GrowingLedger = {
     add(more) {
-      let added = 0;
-      for (const entry of more) {
-        if (byId.has(entry.id)) continue;
-        take(entry);
-        added += 1;
-      }
-      if (added > 0) {
-        revision += 1;
-        sortedEntries = undefined;
-      }
+      const added = index.add(more);
+      if (added > 0) revision += 1;
       return added;
     },
-    of,
-    latest: (kind) => of(kind).at(-1),
-    onDay,
-    days: () => [...idsByDay.keys()].filter((day) => onDay(day).length > 0).sort(),
-    entry: (id) => byId.get(id),
-    fact: factOf,
-    history: (id) => threads.history(id),
-    inForce: (id) => threads.inForce(id),
-    entries: () => {
-      sortedEntries ??= [...byId.values()].sort(byStamp);
-      return sortedEntries;
-    },
+    // Only facts of the kind are indexed under it, so the narrowing holds.
+    of: <Kind extends KnownKind>(kind: Kind) => index.byKind.facts(kind) as readonly Fact<Kind>[],
+    latest: (kind) => ledger.of(kind).at(-1),
+    onDay: (day) => index.byDay.facts(day),
+    days: () => index.days(),
+    entry: (id) => index.byId.get(id),
+    history: (id) => index.threads().history(id),
+    inForce: (id) => index.threads().inForce(id),
+    entries: () => index.sorted(),
     get latestStamp() {
-      return latestStamp;
+      return index.latestStamp();
     },
     get size() {
-      return byId.size;
+      return index.byId.size;
     },
     get problems() {
-      for (const id of byId.keys()) factOf(id);
-      return problems;
+      return index.problems();
     },
     get revision() {
       return revision;
@@ -146,54 +88,111 @@ export function createLedger(entries: Iterable<Entry> = []): GrowingLedger {
   return ledger;
 }
 
-function append(index: Map<string, string[]>, key: string, id: string): void {
-  const list = index.get(key);
-  if (list) list.push(id);
-  else index.set(key, [id]);
-}
+/** What the ledger remembers to answer quickly; all of it follows from the entries. */
+function createIndex() {
+  const byId = new Map<string, Entry>();
+  const read = new Map<string, ReturnType<typeof readFact>>();
+  const clashes = new Map<string, Problem>();
+  const byKind = createShelves((fact) => fact.kind, factInForce);
+  const byDay = createShelves((fact) => fact.day, factInForce);
+  let threads: Threads = createThreads(byId);
+  let sorted: readonly Entry[] | undefined;
+  let days: readonly string[] | undefined;
 
-/** Order of entries in a file and of versions in a history. */
-export function byStamp(a: Entry, b: Entry): number {
-  if (a.stamp !== b.stamp) return a.stamp < b.stamp ? -1 : 1;
-  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
-}
-
-function inOrder(a: Fact, b: Fact): number {
-  if (a.day !== b.day) return a.day < b.day ? -1 : 1;
-  return a.epochMs - b.epochMs || byStamp(a.entry, b.entry);
-}
-
-function readFact(entry: Entry, problems: Problem[]): Fact | undefined {
-  if (entry.kind === REMOVED || !isKnownKind(entry.kind)) return undefined;
-  const moment = parseInstant(entry.at);
-  const upgraded = upgrade(entry);
-  if (!moment || !upgraded.ok) {
-    problems.push(upgraded.ok ? unreadable(entry, 'its moment cannot be read') : upgraded.problem);
-    return undefined;
+  function readOf(id: string): ReturnType<typeof readFact> | undefined {
+    const known = read.get(id);
+    if (known) return known;
+    const entry = byId.get(id);
+    if (!entry || !isKnownKind(entry.kind)) return undefined;
+    const outcome = readFact(entry, entry.kind);
+    read.set(id, outcome);
+    return outcome;
   }
-  const parsed = safeParse(kinds[entry.kind], upgraded.value);
-  if (!parsed.success) {
-    const issue = parsed.issues[0];
-    const field = (issue.path ?? []).map((step) => String(step.key)).join('.');
-    problems.push(unreadable(entry, `"${field}" does not fit`));
-    return undefined;
-  }
-  const fact = {
-    entry,
-    kind: entry.kind,
-    day: entry.day,
-    minutes: moment.localMinutes + (moment.localDate > entry.day ? 1440 : 0),
-    epochMs: moment.epochMs,
-    data: parsed.output,
-  };
-  return fact as Fact;
-}
 
-function unreadable(entry: Entry, reason: string): Problem {
+  function factInForce(id: string): Fact | undefined {
+    if (!threads.inForce(id)) return undefined;
+    const outcome = readOf(id);
+    return outcome?.ok ? outcome.value : undefined;
+  }
+
+  function shelve(entry: Entry, few: boolean): void {
+    byId.set(entry.id, entry);
+    threads.link(entry);
+    byKind.put(entry.kind, entry.id);
+    byDay.put(entry.day, entry.id);
+    days = undefined;
+    const versions = threads.joined(entry.id) ? threads.history(entry.id) : [entry];
+    if (few) settle(entry, versions);
+    else unsettle(versions);
+  }
+
+  function settle(entry: Entry, versions: readonly Entry[]): void {
+    const counting = versions.find((version) => threads.inForce(version.id));
+    const counts = counting && factInForce(counting.id);
+    byKind.resettle(new Set(versions.map((version) => version.kind)), versions, counts);
+    byDay.resettle(new Set(versions.map((version) => version.day)), versions, counts);
+    sorted = sorted && withInserted(sorted, entry, byStamp);
+  }
+
+  function unsettle(versions: readonly Entry[]): void {
+    for (const { kind, day } of versions) {
+      byKind.forget(kind);
+      byDay.forget(day);
+    }
+    sorted = undefined;
+  }
+
+  /** Another entry took the place of one with the same id: its old links cannot be undone, so all begins anew. */
+  function rebuild(): void {
+    threads = createThreads(byId);
+    for (const shelves of [byKind, byDay]) shelves.clear();
+    read.clear();
+    for (const entry of [...byId.values()]) shelve(entry, false);
+  }
+
   return {
-    code: 'journal/data-does-not-fit',
-    path: entry.id,
-    message: `The entry "${entry.kind}" of ${entry.day} is kept but not counted: ${reason}.`,
-    remedy: 'Correct or remove it in the Journal.',
+    byId,
+    byKind,
+    byDay,
+    threads: () => threads,
+    add(more: Iterable<Entry>): number {
+      const list = [...more];
+      let added = 0;
+      let replacedOne = false;
+      for (const entry of list) {
+        const known = byId.get(entry.id);
+        if (!known) {
+          shelve(entry, list.length <= FEW);
+          added += 1;
+          continue;
+        }
+        if (sameEntry(known, entry)) continue;
+        const kept = greater(known, entry);
+        clashes.set(entry.id, clashProblem(kept));
+        if (kept === known) continue;
+        byId.set(entry.id, kept);
+        replacedOne = true;
+        added += 1;
+      }
+      if (replacedOne) rebuild();
+      return added;
+    },
+    sorted: () => (sorted ??= [...byId.values()].sort(byStamp)),
+    days(): readonly string[] {
+      const counts = (id: string) => isKnownKind(byId.get(id)?.kind ?? '') && threads.inForce(id);
+      return (days ??= [...byDay.keys()].filter((day) => byDay.ids(day).some(counts)).sort());
+    },
+    latestStamp(): string | undefined {
+      sorted ??= [...byId.values()].sort(byStamp);
+      return sorted.findLast((entry) => readStamp(entry.stamp))?.stamp;
+    },
+    problems(): readonly Problem[] {
+      const found = [...clashes.values()];
+      for (const id of byId.keys()) {
+        const outcome = threads.inForce(id) ? readOf(id) : undefined;
+        if (outcome && !outcome.ok) found.push(outcome.problem);
+      }
+      return found;
+    },
   };
 }

@@ -1,7 +1,9 @@
 import { answered, refused, type Outcome, type Problem } from '../problems/problem.ts';
 import type { Entry } from './entry.ts';
 import { entryFault, isEntry, isPlain, MAX_DEPTH } from './entry-shape.ts';
-import { byStamp, clashProblem, greater, sameEntry } from './union.ts';
+import { byStamp } from './entry-order.ts';
+import { sameEntry } from './same-entry.ts';
+import { clashProblem, greater } from './union.ts';
 
 /** A line longer than this is no entry: photographs are kept beside the journal, not in it. */
 const MAX_LINE = 1_000_000;

@@ -1,6 +1,8 @@
 import type { Problem } from '../problems/problem.ts';
 import { canonicalLine } from './canonical-line.ts';
 import type { Entry } from './entry.ts';
+import { byStamp } from './entry-order.ts';
+import { sameEntry } from './same-entry.ts';
 
 export interface Union {
   /** One entry an id, sorted by stamp, then id. */
@@ -26,16 +28,6 @@ export function unite(...journals: readonly Iterable<Entry>[]): Union {
   }
   const problems = [...clashes.keys()].sort().map((id) => clashProblem(byId.get(id) ?? { id, kind: '' }));
   return { entries: [...byId.values()].sort(byStamp), problems };
-}
-
-/** Order of entries in a file and of versions in a history. */
-export function byStamp(a: Entry, b: Entry): number {
-  if (a.stamp !== b.stamp) return a.stamp < b.stamp ? -1 : 1;
-  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
-}
-
-export function sameEntry(a: Entry, b: Entry): boolean {
-  return a === b || canonicalLine(a) === canonicalLine(b);
 }
 
 /** Of two entries of one id the one every device keeps. */

@@ -1,0 +1,3 @@
+import { benchJournal } from './journal.ts';
+
+benchJournal();

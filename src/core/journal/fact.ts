@@ -1,0 +1,58 @@
+import { safeParse } from 'valibot';
+import { refused, type Outcome } from '../problems/problem.ts';
+import { daysBetween } from '../units/civil-date.ts';
+import { parseInstant } from '../units/instant.ts';
+import type { ClockMinutes } from '../units/quantities.ts';
+import type { Entry } from './entry.ts';
+import { byStamp } from './entry-order.ts';
+import { kinds, type DataOf, type KnownKind } from './kinds/registry.ts';
+import { upgrade } from './upgrades.ts';
+
+/** An effective entry of a known kind, its data held against the kind's schema and upgraded to the newest version. */
+export interface Fact<Kind extends KnownKind = KnownKind> {
+  readonly entry: Entry;
+  readonly kind: Kind;
+  readonly day: string;
+  /** Local minutes since midnight of `day`; past 1440 where the prep day ran over midnight. */
+  readonly minutes: ClockMinutes;
+  readonly epochMs: number;
+  readonly data: DataOf<Kind>;
+}
+
+/** Reads an entry of a known kind. What does not fit is kept in the journal and answered as a problem. */
+export function readFact(entry: Entry, kind: KnownKind): Outcome<Fact> {
+  const moment = parseInstant(entry.at);
+  if (!moment) return doesNotFit(entry, 'its moment cannot be read');
+  const upgraded = upgrade(entry);
+  if (!upgraded.ok) return upgraded;
+  const parsed = safeParse(kinds[kind], upgraded.value, { abortEarly: true });
+  if (!parsed.success) {
+    const field = (parsed.issues[0].path ?? []).map((step) => String(step.key)).join('.');
+    return doesNotFit(entry, `"${field}" does not fit`);
+  }
+  const fact = {
+    entry,
+    kind,
+    day: entry.day,
+    minutes: moment.localMinutes + 1440 * daysBetween(entry.day, moment.localDate),
+    epochMs: moment.epochMs,
+    data: parsed.output,
+  };
+  // The schema of `kind` has just been held against the data; the compiler cannot follow the pairing.
+  return { ok: true, value: fact as Fact };
+}
+
+/** Order of facts: by day, then moment, then stamp. */
+export function inOrder(a: Fact, b: Fact): number {
+  if (a.day !== b.day) return a.day < b.day ? -1 : 1;
+  return a.epochMs - b.epochMs || byStamp(a.entry, b.entry);
+}
+
+function doesNotFit(entry: Entry, reason: string): Outcome<Fact> {
+  return refused(
+    'journal/data-does-not-fit',
+    entry.id,
+    `The entry "${entry.kind}" of ${entry.day} is kept but not counted: ${reason}.`,
+    'Correct or remove it in the Journal.',
+  );
+}
