@@ -12,6 +12,7 @@ export interface KnownBody {
   readonly restingKcal: number;
   /** Lean share of loss as a multiple of the Forbes curve. */
   readonly partition?: number;
+  readonly partitionSd?: number;
   /** 0: every path is the same body and meets no noise but that of days. */
   readonly doubt?: number;
 }
@@ -31,7 +32,8 @@ export function knownStanding(body: KnownBody): Standing {
   set(STATE.fluid, 0, 0.15);
   set(STATE.baseline, baselineKcal, 70);
   set(STATE.trueShare, 1, 0.02);
-  set(STATE.partition, body.partition ?? 0.45, 0.15);
+  set(STATE.partition, body.partition ?? 0.45, 0);
+  spread(belief, { places: [STATE.partition], factors: [1] }, (body.partitionSd ?? doubt * 0.15) ** 2);
   set(STATE.carbohydrateFluid, 1, 0.2);
   set(STATE.sodiumFluid, 0.75, 0.2);
   set(STATE.cardioShare, 0.9, 0.1);
