@@ -7,7 +7,14 @@ import { roundTo } from '../units/rounding.ts';
 import { batchRequest, type BatchAnswer, type BatchRequest } from './batch-request.ts';
 import { figure, listed } from './figure.ts';
 import { balancePan, type PanBalance } from './mass-balance.ts';
-import { exactly, knownNutrients, nutrientWords, roundNutrients, scaleNutrients } from './nutrients.ts';
+import {
+  exactly,
+  knownNutrients,
+  nutrientWords,
+  roundNutrients,
+  scaleNutrients,
+  type OptionalNutrient,
+} from './nutrients.ts';
 import type { Pan } from './pan.ts';
 import { splitAsGiven, splitEqually, type Split } from './split-portions.ts';
 
@@ -100,18 +107,17 @@ function portionSentence(request: BatchRequest, split: Split): string {
 /** What no ingredient states, and what only some state: then the others' part is a lower bound. */
 function unknownSentences(request: BatchRequest, balance: PanBalance): string[] {
   const { atLeast, nutrients } = balance.total;
-  const nowhere = atLeast.filter((name) => nutrients[name] === undefined);
-  const sentences = atLeast
-    .filter((name) => nutrients[name] !== undefined)
-    .map((name) => {
-      const silent = request.ingredients.filter(({ per100g }) => per100g[name] === undefined);
-      const names = [...new Set(silent.map((one) => one.name))];
-      const { label, unit } = nutrientWords[name];
-      return `The whole pan holds at least ${figure(nutrients[name] ?? 0)} ${unit} of ${label}; ${listed(names)} ${names.length === 1 ? 'states' : 'state'} none, so it is not known.`;
-    });
+  const held = (name: OptionalNutrient) => (nutrients[name] ?? 0) >= 0.05;
+  const nowhere = atLeast.filter((name) => !held(name));
+  const sentences = atLeast.filter(held).map((name) => {
+    const silent = request.ingredients.filter(({ per100g }) => per100g[name] === undefined);
+    const names = [...new Set(silent.map((one) => one.name))];
+    const { label, unit } = nutrientWords[name];
+    return `The whole pan holds at least ${figure(nutrients[name] ?? 0)} ${unit} of ${label}; ${listed(names)} ${names.length === 1 ? 'states' : 'state'} none, so it is not known.`;
+  });
   if (nowhere.length > 0) {
     sentences.push(
-      `Not known, because no ingredient states it: ${listed(nowhere.map((name) => nutrientWords[name].label))}.`,
+      `Not known, because no ingredient, or not every one, states it: ${listed(nowhere.map((name) => nutrientWords[name].label))}.`,
     );
   }
   return sentences;
