@@ -33,7 +33,7 @@ export function createShelves(
       const fact = factInForce(id);
       if (fact) found.push(fact);
     }
-    return found.sort(inOrder);
+    return found.length === 0 ? NONE : found.sort(inOrder);
   }
 
   return {
@@ -56,9 +56,9 @@ export function createShelves(
         const shelf = shelves.get(key);
         if (!shelf?.facts) continue;
         const here = counts && keyOf(counts) === key ? counts : undefined;
-        if (here && shelf.facts.includes(here)) continue;
-        const rest = versions.length > 1 ? without(shelf.facts, touched) : shelf.facts;
-        shelf.facts = here ? withInserted(rest, here, inOrder) : rest;
+        const rest = versions.length > 1 ? without(shelf.facts, touched, here) : shelf.facts;
+        const missing = here && !rest.includes(here);
+        shelf.facts = missing ? withInserted(rest, here, inOrder) : rest;
       }
     },
     forget(key) {
@@ -71,7 +71,7 @@ export function createShelves(
 
 const NONE: readonly Fact[] = [];
 
-function without(facts: readonly Fact[], ids: ReadonlySet<string>): readonly Fact[] {
-  const rest = facts.filter((fact) => !ids.has(fact.entry.id));
+function without(facts: readonly Fact[], ids: ReadonlySet<string>, but: Fact | undefined): readonly Fact[] {
+  const rest = facts.filter((fact) => fact === but || !ids.has(fact.entry.id));
   return rest.length === facts.length ? facts : rest;
 }

@@ -26,13 +26,19 @@ export function writeStamp(parts: StampParts): string {
   return `${formatUtc(parts.epochMs)}-${parts.counter.toString(16).padStart(4, '0')}-${parts.writer}`;
 }
 
+/** A clock that was wrong once must not carry every later stamp with it: further ahead than this is not followed. */
+const MAX_AHEAD_MS = 24 * 60 * 60 * 1000;
+
 /**
  * The next stamp of a writer: later than every stamp seen, even when the clock stands still or was set back.
- * `latest` is the greatest stamp in the journal, `nowMs` what the clock says.
+ * `latest` is the greatest stamp in the journal, `nowMs` what the clock says. A latest stamp more than a day ahead of
+ * the clock is passed over: corrections count by what they replace, so order by stamp alone loses nothing.
  */
 export function nextStamp(latest: string | undefined, nowMs: number, writer: string): string {
   const last = latest === undefined ? undefined : readStamp(latest);
-  if (!last || nowMs > last.epochMs) return writeStamp({ epochMs: nowMs, counter: 0, writer });
+  if (!last || nowMs > last.epochMs || last.epochMs - nowMs > MAX_AHEAD_MS) {
+    return writeStamp({ epochMs: nowMs, counter: 0, writer });
+  }
   if (last.counter < LAST_COUNTER) {
     return writeStamp({ epochMs: last.epochMs, counter: last.counter + 1, writer });
   }
