@@ -12,10 +12,9 @@ import {
 import type { Sex } from '../equations/filtration.ts';
 import { analyteByCode, analyteByName, isTroponin, type FoundAnalyte } from './find-analyte.ts';
 import { loincOfResult } from './loinc-of-result.ts';
+import { labAmount, type Comparator } from './lab-amount.ts';
 import { hasLoincCheckDigit } from './loinc-check-digit.ts';
 import { unitDoubt } from './unit-doubt.ts';
-
-export type Comparator = '<' | '<=' | '>' | '>=';
 
 /** A value of a panel, understood as far as the table knows it. */
 export interface ReadValue {
@@ -68,11 +67,9 @@ export function readValue(given: LabValue, index: number, list: string, sex: Sex
       'Keep the one that the report prints and leave the other out.',
     );
   }
-  const { value, comparator } = numberOf(given);
   const common = {
     index,
-    value,
-    ...(comparator === undefined ? {} : { comparator }),
+    ...labAmount(given),
     ...(given.interval === undefined ? {} : { ownInterval: ends(given.interval) }),
     troponin: isTroponin(given.loinc, given.name),
   };
@@ -129,12 +126,6 @@ function unknown(given: LabValue): Pick<ReadValue, 'loinc' | 'name' | 'unit'> {
     name: given.name ?? given.loinc ?? '',
     unit: unitCode(given.unit) ?? given.unit,
   };
-}
-
-function numberOf(given: LabValue): { value: number; comparator: Comparator | undefined } {
-  if (typeof given.value === 'number') return { value: given.value, comparator: given.comparator };
-  const match = /^(<=|>=|<|>) ?(.+)$/.exec(given.value);
-  return { value: Number(match?.[2]), comparator: match?.[1] as Comparator };
 }
 
 function ends(interval: { low?: number | undefined; high?: number | undefined }): {
