@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import packageFile from './package.json' with { type: 'json' };
 import { serviceWorker } from './src/app/offline/service-worker-plugin.ts';
 
 export default defineConfig({
@@ -6,6 +7,7 @@ export default defineConfig({
   base: '/',
   publicDir: 'public',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  define: { 'import.meta.env.APP_VERSION': JSON.stringify(packageFile.version) },
   plugins: [serviceWorker()],
   worker: { format: 'es' },
   server: { host: '127.0.0.1' },

@@ -96,7 +96,12 @@ function Marks({ data, layout }: { readonly data: PlotData; readonly layout: Plo
           <g key={`${x} ${words}`}>
             <line class="plot-mark" x1={at} x2={at} y1={top - 6} y2={bottom} />
             <path class="plot-index" d={`M${at - 6} ${top - 14}H${at + 6}L${at} ${top - 5}Z`} />
-            <text class="plot-words" x={late ? at - 10 : at + 10} y={top - 7} text-anchor={late ? 'end' : 'start'}>
+            <text
+              class="plot-words"
+              x={late ? at - 10 : at + 10}
+              y={top - 7}
+              text-anchor={late ? 'end' : 'start'}
+            >
               {words}
             </text>
           </g>
@@ -126,7 +131,10 @@ function Band(props: {
 function Line({ line, layout }: { readonly line: PlotLine; readonly layout: PlotLayout }): JSX.Element {
   const spots = line.points.map((point) => ({ x: layout.x(point.x), y: layout.y(point.y) }));
   return (
-    <path class={`plot-line plot-${line.look}`} d={line.smooth === true ? monotonePath(spots) : linePath(spots)} />
+    <path
+      class={`plot-line plot-${line.look}`}
+      d={line.smooth === true ? monotonePath(spots) : linePath(spots)}
+    />
   );
 }
 

@@ -2,7 +2,10 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** The width in px of the element that gets `ref`; `first` before it is measured (and where nothing is laid out). */
-export function useWidth(first: number): { readonly ref: RefObject<HTMLDivElement>; readonly width: number } {
+export function useWidth(first: number): {
+  readonly ref: RefObject<HTMLDivElement | null>;
+  readonly width: number;
+} {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(first);
   useLayoutEffect(() => {

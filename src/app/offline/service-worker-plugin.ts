@@ -27,10 +27,12 @@ export function serviceWorker(): Plugin {
     generateBundle: {
       order: 'post',
       async handler(_options, bundle) {
-        const built = Object.values(bundle).map((file): Kept => ({
-          path: `/${file.fileName}`,
-          content: file.type === 'chunk' ? file.code : file.source,
-        }));
+        const built = Object.values(bundle).map(
+          (file): Kept => ({
+            path: `/${file.fileName}`,
+            content: file.type === 'chunk' ? file.code : file.source,
+          }),
+        );
         const source = await workerSource([...built, ...publicFiles(publicDir)]);
         this.emitFile({ type: 'asset', fileName: 'sw.js', source });
       },

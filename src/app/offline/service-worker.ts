@@ -5,8 +5,6 @@
 declare const PRECACHED_FILES: readonly string[];
 declare const CONTENT_HASH: string;
 
-// The library types `self` as any worker's scope; in this file it is a service worker's.
-const worker = self as typeof self & ServiceWorkerGlobalScope;
 const CACHE_NAME = `stagewright-${CONTENT_HASH}`;
 
 async function keepAll(): Promise<void> {
@@ -15,7 +13,7 @@ async function keepAll(): Promise<void> {
   await cache.addAll(PRECACHED_FILES.map((file) => new Request(file, { cache: 'reload' })));
 }
 
-async function dropOlder(): Promise<void> {
+async function dropOlder(worker: ServiceWorkerGlobalScope): Promise<void> {
   const names = await caches.keys();
   const older = names.filter((name) => name.startsWith('stagewright-') && name !== CACHE_NAME);
   await Promise.all(older.map((name) => caches.delete(name)));
@@ -29,18 +27,24 @@ async function answer(request: Request): Promise<Response> {
   return (await cache.match(wanted, { ignoreVary: true })) ?? fetch(request);
 }
 
-function isOurs(request: Request): boolean {
+function isOurs(request: Request, origin: string): boolean {
   const url = new URL(request.url);
-  if (request.method !== 'GET' || url.origin !== worker.location.origin) return false;
+  if (request.method !== 'GET' || url.origin !== origin) return false;
   return request.mode === 'navigate' || PRECACHED_FILES.includes(url.pathname);
 }
 
-worker.addEventListener('install', (event) => event.waitUntil(keepAll()));
-worker.addEventListener('activate', (event) => event.waitUntil(dropOlder()));
-worker.addEventListener('fetch', (event) => {
-  if (isOurs(event.request)) event.respondWith(answer(event.request));
-});
-// A new version waits until it is asked for: nobody's running step is interrupted.
-worker.addEventListener('message', (event) => {
-  if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
-});
+function serve(worker: ServiceWorkerGlobalScope): void {
+  worker.addEventListener('install', (event) => event.waitUntil(keepAll()));
+  worker.addEventListener('activate', (event) => event.waitUntil(dropOlder(worker)));
+  worker.addEventListener('fetch', (event) => {
+    if (isOurs(event.request, worker.location.origin)) event.respondWith(answer(event.request));
+  });
+  // A new version waits until it is asked for: nobody's running step is interrupted.
+  worker.addEventListener('message', (event) => {
+    if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
+  });
+}
+
+// The library types `self` as the scope of any worker.
+const scope: unknown = self;
+if (scope instanceof ServiceWorkerGlobalScope) serve(scope);

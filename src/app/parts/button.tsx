@@ -23,7 +23,7 @@ export interface ButtonProps {
 
 /** A button of at least 48 px (64 px within `.busy`). */
 export function Button(props: ButtonProps): JSX.Element {
-  const [gate] = useState(pressGate);
+  const [gate] = useState(() => pressGate());
   const classes = `button button-${props.kind ?? 'plain'}${props.wide === true ? ' button-wide' : ''}`;
   if (props.href !== undefined) {
     return (

@@ -22,7 +22,10 @@ export function ChoiceField<Value extends string>(props: ChoiceFieldProps<Value>
   const id = useId();
   const described = props.hint === undefined ? undefined : `${id}-hint`;
   return (
-    <fieldset class={`field ${props.problem === undefined ? '' : 'field-wrong'}`} aria-describedby={described}>
+    <fieldset
+      class={`field ${props.problem === undefined ? '' : 'field-wrong'}`}
+      aria-describedby={described}
+    >
       <legend class="field-label">{props.label}</legend>
       {props.hint !== undefined && (
         <p class="field-hint" id={`${id}-hint`}>

@@ -13,7 +13,7 @@ export interface FormProps {
 }
 
 export function Form(props: FormProps): JSX.Element {
-  const [gate] = useState(pressGate);
+  const [gate] = useState(() => pressGate());
   const problems = props.problems ?? [];
   const words = problems.map((problem) => `${problem.message} ${problem.remedy}`);
   const top = useRef<HTMLDivElement>(null);

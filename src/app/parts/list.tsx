@@ -3,7 +3,10 @@ import './list.css';
 import { Arrow, DoneSign } from './signs.tsx';
 
 /** Rows of the same kind, ruled like a ledger. */
-export function List(props: { readonly children: ComponentChildren; readonly label?: string | undefined }): JSX.Element {
+export function List(props: {
+  readonly children: ComponentChildren;
+  readonly label?: string | undefined;
+}): JSX.Element {
   return (
     <ul class="list" aria-label={props.label}>
       {props.children}

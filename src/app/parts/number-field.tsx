@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Field } from './field.tsx';
-import type { FieldWords } from './field.tsx';
+import type { FieldWords, Ties } from './field.tsx';
 import { fieldText, readNumber } from './read-number.ts';
 import type { NumberReading } from './read-number.ts';
 
@@ -52,10 +52,15 @@ export function useNumberText(props: NumberFieldProps): NumberTyping {
     setLeft(false);
     props.onValue(reading.value, reading);
   };
-  return { text, problem: left ? readNumber(text, rule).problem : undefined, type, leave: () => setLeft(true) };
+  return {
+    text,
+    problem: left ? readNumber(text, rule).problem : undefined,
+    type,
+    leave: () => setLeft(true),
+  };
 }
 
-interface NumberInputProps extends JSX.HTMLAttributes<HTMLInputElement> {
+interface NumberInputProps extends Ties {
   readonly typing: NumberTyping;
   readonly decimals: number;
   readonly unit: string | undefined;

@@ -17,9 +17,12 @@ export function isMeant(atMs: number): boolean {
   return atMs - screenChangedAtMs >= GHOST_MS;
 }
 
-/** A gate that lets one press a second through. `atMs` is the press event's timeStamp. */
-export function pressGate(): (atMs: number) => boolean {
-  let lastMs = Number.NEGATIVE_INFINITY;
+/**
+ * A gate that lets one press a second through. `atMs` is the press event's timeStamp. `closedFromMs`: also none in
+ * the second after that, for a button that comes up under the finger.
+ */
+export function pressGate(closedFromMs = Number.NEGATIVE_INFINITY): (atMs: number) => boolean {
+  let lastMs = closedFromMs;
   return (atMs) => {
     if (!isMeant(atMs) || atMs - lastMs < SECOND_PRESS_MS) return false;
     lastMs = atMs;

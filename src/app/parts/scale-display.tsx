@@ -25,7 +25,11 @@ export function ScaleDisplay(props: ScaleDisplayProps): JSX.Element {
   const total = writeNumber(props.totalG, decimals, false);
   const [big, small] = show === 'item' ? [add, total] : [total, add];
   return (
-    <div class={`scale ${props.done === true ? 'scale-done' : ''}`} role="group" aria-label={`Weigh ${props.item}`}>
+    <div
+      class={`scale ${props.done === true ? 'scale-done' : ''}`}
+      role="group"
+      aria-label={`Weigh ${props.item}`}
+    >
       <p class="scale-head">
         <span class="scale-item">{props.item}</span>
         {props.step !== undefined && <span class="scale-step">{props.step}</span>}

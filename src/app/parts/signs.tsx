@@ -6,7 +6,13 @@ const TURN = { right: 0, down: 90, left: 180, up: 270 } as const;
 export function Arrow({ turn = 'right' }: { readonly turn?: keyof typeof TURN | undefined }): JSX.Element {
   return (
     <svg class="sign" width="12" height="12" viewBox="-6 -6 12 12" aria-hidden="true">
-      <path d="M-3-5 3 0-3 5" fill="none" stroke="currentColor" stroke-width="2" transform={`rotate(${TURN[turn]})`} />
+      <path
+        d="M-3-5 3 0-3 5"
+        fill="none"
+        stroke="currentColor"
+        stroke-width="2"
+        transform={`rotate(${TURN[turn]})`}
+      />
     </svg>
   );
 }
@@ -15,7 +21,13 @@ export function Arrow({ turn = 'right' }: { readonly turn?: keyof typeof TURN | 
 export function CautionSign(): JSX.Element {
   return (
     <svg class="sign" width="24" height="22" viewBox="0 0 24 22" aria-hidden="true">
-      <path d="M12 1.5 23 20.5H1Z" fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round" />
+      <path
+        d="M12 1.5 23 20.5H1Z"
+        fill="none"
+        stroke="currentColor"
+        stroke-width="2"
+        stroke-linejoin="round"
+      />
       <path d="M12 8v6.2M12 16.2v2.2" stroke="currentColor" stroke-width="2.4" />
     </svg>
   );

@@ -20,7 +20,8 @@ export interface SpiritLevelProps {
 /** Where the bubble stands, from -1 at the short end to 1 at the other; the two lines are at -0.25 and 0.25. */
 export function bubblePlace(off: number, within: number, span: number): number {
   const size = Math.abs(off);
-  const place = size <= within ? (0.13 * size) / (within || 1) : 0.38 + (0.62 * (size - within)) / (span - within || 1);
+  const place =
+    size <= within ? (0.13 * size) / (within || 1) : 0.38 + (0.62 * (size - within)) / (span - within || 1);
   return Math.sign(off) * clamp(place, 0, 1);
 }
 

@@ -7,7 +7,6 @@ export interface TextFieldProps extends FieldWords {
   readonly onValue: (value: string) => void;
   /** More than one: a field of several lines. */
   readonly lines?: number | undefined;
-  readonly kind?: 'text' | 'password' | 'url' | undefined;
 }
 
 export function TextField(props: TextFieldProps): JSX.Element {
@@ -27,7 +26,7 @@ export function TextField(props: TextFieldProps): JSX.Element {
           <input
             {...ties}
             class="field-control"
-            type={props.kind ?? 'text'}
+            type="text"
             autocomplete="off"
             value={props.value}
             onInput={(event) => props.onValue(event.currentTarget.value)}

@@ -68,7 +68,10 @@ function Hours(props: {
   readonly end: ClockMinutes;
   readonly at: (minutes: ClockMinutes) => number;
 }): JSX.Element {
-  const quarters = Array.from({ length: (props.end - props.start) / 15 + 1 }, (_unused, i) => props.start + i * 15);
+  const quarters = Array.from(
+    { length: (props.end - props.start) / 15 + 1 },
+    (_unused, i) => props.start + i * 15,
+  );
   const hours = quarters.filter((minutes) => minutes % 180 === 0);
   return (
     <g>
@@ -91,12 +94,23 @@ function Hours(props: {
   );
 }
 
-function Mark(props: { readonly mark: TimeMark; readonly at: (minutes: ClockMinutes) => number }): JSX.Element {
+function Mark(props: {
+  readonly mark: TimeMark;
+  readonly at: (minutes: ClockMinutes) => number;
+}): JSX.Element {
   const { mark, at } = props;
   const classes = `time-mark time-mark-${mark.kind} time-mark-${mark.state}`;
   if (mark.until !== undefined) {
     const width = `${at(mark.until) - at(mark.at)}%`;
-    return <rect class={classes} x={`${at(mark.at)}%`} y={mark.kind === 'training' ? 24 : 30} width={width} height={mark.kind === 'training' ? 14 : 8} />;
+    return (
+      <rect
+        class={classes}
+        x={`${at(mark.at)}%`}
+        y={mark.kind === 'training' ? 24 : 30}
+        width={width}
+        height={mark.kind === 'training' ? 14 : 8}
+      />
+    );
   }
   return (
     <svg x={`${at(mark.at)}%`} y="40" overflow="visible">

@@ -10,7 +10,10 @@ export interface Route {
 /** Reads a location hash. An empty hash is the front place, with the name "". */
 export function readRoute(hash: string): Route {
   const [pathText = '', queryText = ''] = hash.replace(/^#?\/?/, '').split('?', 2);
-  const [place = '', ...rest] = pathText.split('/').filter((step) => step !== '').map(decodeStep);
+  const [place = '', ...rest] = pathText
+    .split('/')
+    .filter((step) => step !== '')
+    .map(decodeStep);
   return { place, rest, query: new Map(new URLSearchParams(queryText)) };
 }
 

@@ -20,7 +20,7 @@ export async function keepOnDevice(container: ServiceWorkerContainer): Promise<v
 }
 
 /** Uses the waiting version now: takes over and loads the page anew. */
-export function useWaitingVersion(container: ServiceWorkerContainer): void {
+export function takeWaitingVersion(container: ServiceWorkerContainer): void {
   const waiting = waitingVersion.value;
   if (!waiting) return;
   container.addEventListener('controllerchange', () => window.location.reload(), { once: true });

@@ -6,7 +6,10 @@ export interface LinearScale {
 }
 
 /** A straight scale. A domain without extent maps to the middle of the range. */
-export function linearScale(domain: readonly [number, number], range: readonly [number, number]): LinearScale {
+export function linearScale(
+  domain: readonly [number, number],
+  range: readonly [number, number],
+): LinearScale {
   const [from, to] = domain;
   const [start, end] = range;
   const slope = to === from ? 0 : (end - start) / (to - from);

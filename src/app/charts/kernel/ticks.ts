@@ -16,7 +16,9 @@ export function niceTicks(domain: readonly [number, number], wanted: number): re
   const decimals = Math.max(0, -Math.floor(Math.log10(step)));
   const first = Math.ceil(from / step - 1e-9);
   const last = Math.floor(to / step + 1e-9);
-  return Array.from({ length: last - first + 1 }, (_unused, index) => roundTo((first + index) * step, decimals));
+  return Array.from({ length: last - first + 1 }, (_unused, index) =>
+    roundTo((first + index) * step, decimals),
+  );
 }
 
 /** Decimals that tell the ticks apart. */
@@ -33,5 +35,8 @@ export function weekTicks(domain: readonly [number, number], most: number): read
   const first = Math.ceil((domain[0] - 4) / 7) * 7 + 4;
   const weeks = Math.floor((domain[1] - first) / 7) + 1;
   const every = [1, 2, 4, 8, 13, 26, 52].find((step) => Math.ceil(weeks / step) <= most) ?? 104;
-  return Array.from({ length: Math.max(0, Math.ceil(weeks / every)) }, (_unused, index) => first + index * every * 7);
+  return Array.from(
+    { length: Math.max(0, Math.ceil(weeks / every)) },
+    (_unused, index) => first + index * every * 7,
+  );
 }

@@ -1,0 +1,53 @@
+import type { JSX } from 'preact';
+import { Button } from '../parts/button.tsx';
+import { SavedLine } from '../parts/saved-line.tsx';
+import { openWhich, which, chosen } from '../state/journals.ts';
+import { retrySaving, saving } from '../state/open-journal.ts';
+import { pathTo } from './route.ts';
+import { takeWaitingVersion, waitingVersion } from './updates.ts';
+
+/** Whether what was entered is kept. Where it is not, it says why and tries again. */
+export function SavedStatus(): JSX.Element {
+  const state = saving.value;
+  if (!('problem' in state)) return <SavedLine status={state.status} />;
+  const waiting = state.held === 1 ? 'One entry waits.' : `${state.held} entries wait.`;
+  return (
+    <div class="status-wrong">
+      <SavedLine
+        status={state.status}
+        words={`${waiting} ${state.problem.message} ${state.problem.remedy}`}
+      />
+      <Button records onPress={() => void retrySaving()}>
+        Save again
+      </Button>
+    </div>
+  );
+}
+
+/** Whose journal is open while it is the invented athlete's, and one tap to one's own. */
+export function DemoLine(): JSX.Element | null {
+  if (which.value !== 'demo') return null;
+  return (
+    <aside class="demo-line" aria-label="Demo">
+      <p class="demo-words">
+        {chosen.value
+          ? 'You are looking at an invented athlete.'
+          : 'This is an invented athlete on a day that runs late. Look around and try everything: it changes nothing of yours.'}
+      </p>
+      <Button onPress={() => void openWhich('own')} href={pathTo('day')}>
+        Start my own journal
+      </Button>
+    </aside>
+  );
+}
+
+/** A newer version is kept and waits; it never interrupts. */
+export function UpdateLine(): JSX.Element | null {
+  if (waitingVersion.value === undefined) return null;
+  return (
+    <aside class="demo-line" aria-label="New version">
+      <p class="demo-words">A newer version is on this device. It is used when you open the app next.</p>
+      <Button onPress={() => takeWaitingVersion(navigator.serviceWorker)}>Use it now</Button>
+    </aside>
+  );
+}
