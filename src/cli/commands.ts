@@ -1,8 +1,9 @@
 import { batchCommand } from './batch.ts';
 import type { LineCommand, PlainCommand } from './command.ts';
+import { journalCommand } from './journal.ts';
 import { labelCommand } from './label.ts';
 import { panelCommand } from './panel.ts';
 
 /** Every command the program has. */
 export const lineCommands: readonly LineCommand[] = [batchCommand, labelCommand, panelCommand];
-export const plainCommands: readonly PlainCommand[] = [];
+export const plainCommands: readonly PlainCommand[] = [journalCommand];

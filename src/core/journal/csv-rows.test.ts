@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { oneEntry } from '../../../test/journal/one-entry.ts';
+import { entriesToRows, rowsToEntries } from './csv-rows.ts';
+
+describe('entries as rows', () => {
+  test('[JRN-32] text that could be taken for something else is written as JSON, a formula too', () => {
+    const cellOf = (text: unknown) => entriesToRows([oneEntry({ data: { text } })])[1]?.at(-1);
+    expect(['plain, text', '12', 'true', '', '=SUM(A1)', '-5 kg', '+1', '@x', '[1]'].map(cellOf)).toEqual([
+      'plain, text',
+      '"12"',
+      '"true"',
+      '""',
+      '"=SUM(A1)"',
+      '"-5 kg"',
+      '"+1"',
+      '"@x"',
+      '"[1]"',
+    ]);
+    expect([-5, true, null, { a: 1 }, [1]].map(cellOf)).toEqual(['-5', 'true', 'null', '{"a":1}', '[1]']);
+  });
+
+  test('[JRN-33] rows of an own table become entries; the same row always the same one', () => {
+    const rows = [
+      ['day', 'data.massKg'],
+      ['2027-03-01', '81.4'],
+      ['', ''],
+      ['2027-02-30', '81'],
+      ['2027-03-02', 'heavy'],
+      ['2027-03-03', '81', 'surplus'],
+      ['2027-03-04', '80.9'],
+    ];
+    const read = rowsToEntries(rows, 'body-weighed');
+    expect(read.entries.map((entry) => [entry.day, entry.at, entry.data])).toEqual([
+      ['2027-03-01', '2027-03-01T12:00:00+00:00', { massKg: 81.4 }],
+      ['2027-03-04', '2027-03-04T12:00:00+00:00', { massKg: 80.9 }],
+    ]);
+    expect(read.problems.map((problem) => [problem.code, problem.path])).toEqual([
+      ['journal/day-not-a-date', 'row 4'],
+      ['journal/wrong-value', 'row 5, massKg'],
+      ['journal/row-too-long', 'row 6'],
+    ]);
+    expect(rowsToEntries(rows, 'body-weighed')).toEqual(read);
+  });
+
+  test('[JRN-33] an unknown column, an unknown kind and an unreadable entry are named', () => {
+    expect(rowsToEntries([['day', 'massKg']]).problems[0]?.message).toBe(
+      '"massKg" is not a column that is known here.',
+    );
+    expect(rowsToEntries([]).problems[0]?.message).toBe('The table is empty.');
+    expect(rowsToEntries([['day'], ['2027-03-01']]).problems[0]?.code).toBe('journal/unknown-kind');
+    const row = ['x', 'not a moment'];
+    expect(rowsToEntries([['id', 'at'], row]).problems[0]?.code).toBe('journal/not-an-entry');
+  });
+});
