@@ -17,7 +17,7 @@ const past: DayRow[] = ['2027-03-01', '2027-03-02', '2027-03-03', '2027-03-04', 
 }));
 
 describe('futureDays', () => {
-  it('[CRS-04] rows of the plan stand as they are and are certain; weights in them are not looked at', () => {
+  it('[CRS-04] rows of the plan stand as they are and are known; weights in them are not looked at', () => {
     const plan: DayRow[] = [{ date: '2027-03-06', weightKg: 50, intake: intake(1900, 150), cardioKcal: 300 }];
     const { days, planned } = futureDays(
       [...past, ...plan],
@@ -34,7 +34,7 @@ describe('futureDays', () => {
         carbohydrateKcal: 600,
         sodiumMg: Number.NaN,
         cardioKcal: 300,
-        certain: true,
+        basis: 'known',
         cycleShare: 0,
         creatineShare: 0,
       },
@@ -48,7 +48,7 @@ describe('futureDays', () => {
     ];
     const planned = futureDays([...past, ...plan], '2027-03-05', '2027-03-09', 2500, NO_MOVING_WATER).days;
     expect(planned.map((day) => day.energyKcal)).toEqual([1900, 1800, 1700, 1800]);
-    expect(planned.map((day) => day.certain)).toEqual([true, false, true, false]);
+    expect(planned.map((day) => day.basis)).toEqual(['known', 'habit', 'known', 'habit']);
     expect(planned.at(-1)?.cardioKcal).toBe(200);
     const unplanned = futureDays(past, '2027-03-05', '2027-03-07', 2500, NO_MOVING_WATER).days;
     expect(unplanned.map((day) => [day.energyKcal, day.cardioKcal])).toEqual([

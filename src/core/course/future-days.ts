@@ -24,7 +24,7 @@ export const NO_MOVING_WATER: WaterShares = { cycle: () => 0, creatine: () => 0 
 /**
  * What is eaten and done until the show (CRS-04): rows of the plan as they stand; days without a row, or rows without
  * intake, go on at the recent average: that of the plan where there is one, else of the log, else what has kept the
- * balance (`balanceKcal`).
+ * balance (`balanceKcal`). `planIs` says whether rows after `asOf` will be eaten as they stand or are meant to be.
  */
 export function futureDays(
   rows: readonly DayRow[],
@@ -32,6 +32,7 @@ export function futureDays(
   show: string,
   balanceKcal: KilocaloriesPerDay,
   water: WaterShares,
+  planIs: 'known' | 'planned' = 'known',
 ): FutureDays {
   const byDate = new Map(rows.map((row) => [row.date, row]));
   const plan = rows.filter((row) => row.date > asOf && row.date <= show);
@@ -46,12 +47,12 @@ export function futureDays(
     days.push({
       date,
       ...intakeOf(row, goesOn),
-      certain: row?.intake !== undefined,
+      basis: row?.intake ? planIs : lastPlanned && planIs === 'planned' ? 'planned' : 'habit',
       cycleShare: water.cycle(date),
       creatineShare: water.creatine(date),
     });
   }
-  return { days, goesOn, planned: days.filter((day) => day.certain).length };
+  return { days, goesOn, planned: plan.filter((row) => row.intake !== undefined).length };
 }
 
 function intakeOf(

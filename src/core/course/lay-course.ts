@@ -2,7 +2,7 @@ import { cardioCeiling } from '#core/limits/cardio-ceiling.ts';
 import { keeps, type LimitReason, stepAtOrAbove, stepAtOrBelow } from '#core/limits/limit.ts';
 import { lossRateCeiling } from '#core/limits/loss-rate-ceiling.ts';
 import { addDays } from '#core/units/civil-date.ts';
-import type { Kilocalories, Kilograms, Percent } from '#core/units/quantities.ts';
+import type { KilocaloriesPerDay, Kilograms, Percent } from '#core/units/quantities.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { AIM, STEP_KCAL } from './corrections.ts';
 import type { FutureDay } from './future-day.ts';
@@ -16,7 +16,7 @@ export interface CourseWish {
   /** Diet breaks and the like, which the course must make room for. */
   readonly stretches: readonly Stretch[];
   /** Cardio a day; absent: as it goes on now, and more only where food alone does not reach. */
-  readonly cardioKcal?: Kilocalories;
+  readonly cardioKcal?: KilocaloriesPerDay;
 }
 
 /** One week's end on the planned line. */
@@ -30,8 +30,8 @@ export interface LinePoint {
 /** A course from today to the show, and what it costs. */
 export interface LaidCourse {
   readonly feasible: boolean;
-  readonly energyKcal: Kilocalories;
-  readonly cardioKcal: Kilocalories;
+  readonly energyKcal: KilocaloriesPerDay;
+  readonly cardioKcal: KilocaloriesPerDay;
   readonly probability: number;
   readonly lossPercentPerWeek: Percent;
   readonly steepestPercentPerWeek: Percent;
@@ -57,7 +57,9 @@ export function layCourse(course: OpenCourse, wish: CourseWish): LaidCourse {
   const present = wish.cardioKcal ?? roundTo(course.future.goesOn.cardioKcal, 0);
   const most = stepAtOrBelow(cardioCeiling(lastWeekCardio(course), course.setting.own).present, STEP_KCAL);
   const first = search(course, wish, present);
-  if (first.reached || wish.cardioKcal !== undefined || most <= present) return conclude(course, wish, first);
+  // At the fastest pace allowed more cardio only buys food; it does not land sooner.
+  if (first.reached || first.paced || wish.cardioKcal !== undefined || most <= present)
+    return conclude(course, wish, first);
   for (let cardio = present + 2 * STEP_KCAL; ; cardio += 2 * STEP_KCAL) {
     const found = search(course, wish, Math.min(cardio, most));
     if (found.reached || cardio >= most) return conclude(course, wish, found);
@@ -65,14 +67,16 @@ export function layCourse(course: OpenCourse, wish: CourseWish): LaidCourse {
 }
 
 interface Level {
-  readonly energyKcal: Kilocalories;
-  readonly cardioKcal: Kilocalories;
+  readonly energyKcal: KilocaloriesPerDay;
+  readonly cardioKcal: KilocaloriesPerDay;
   readonly reached: boolean;
+  /** The pace, not the intake, is what holds it back. */
+  readonly paced: boolean;
   readonly heldBackBy: LimitReason | undefined;
 }
 
 /** The highest step of intake that reaches the aim, or the lowest that the limits allow. */
-function search(course: OpenCourse, wish: CourseWish, cardioKcal: Kilocalories): Level {
+function search(course: OpenCourse, wish: CourseWish, cardioKcal: KilocaloriesPerDay): Level {
   const floor = energyFloorAt(course, cardioKcal);
   const pace = lossRateCeiling(course.setting.own);
   const lowest = stepAtOrAbove(floor.present, STEP_KCAL);
@@ -81,11 +85,13 @@ function search(course: OpenCourse, wish: CourseWish, cardioKcal: Kilocalories):
     judgeDays(course, daysAt(course, wish, energyKcal, cardioKcal, course.future.days.length), QUICK_PATHS);
   const allowed = (energyKcal: number) => keeps(pace, at(energyKcal).steepestPercentPerWeek);
   const slowest = allowed(lowest) ? lowest : leastStep(lowest, highest, allowed);
-  const heldBackBy = slowest > lowest ? pace.tightest : floor.tightest;
-  if (at(slowest).probability < AIM) return { energyKcal: slowest, cardioKcal, reached: false, heldBackBy };
+  const paced = slowest > lowest;
+  const heldBackBy = paced ? pace.tightest : floor.tightest;
+  if (at(slowest).probability < AIM)
+    return { energyKcal: slowest, cardioKcal, reached: false, paced, heldBackBy };
   const tooMuch = leastStep(slowest, highest, (energyKcal) => at(energyKcal).probability < AIM);
   const energyKcal = at(highest).probability >= AIM ? highest : Math.max(slowest, tooMuch - STEP_KCAL);
-  return { energyKcal, cardioKcal, reached: true, heldBackBy: undefined };
+  return { energyKcal, cardioKcal, reached: true, paced, heldBackBy: undefined };
 }
 
 /** Least multiple of the step from which on a statement holds; `high` where it holds nowhere below. */
@@ -104,8 +110,8 @@ function leastStep(low: number, high: number, holds: (value: number) => boolean)
 function daysAt(
   course: OpenCourse,
   wish: CourseWish,
-  energyKcal: Kilocalories,
-  cardioKcal: Kilocalories,
+  energyKcal: KilocaloriesPerDay,
+  cardioKcal: KilocaloriesPerDay,
   count: number,
 ): readonly FutureDay[] {
   const { goesOn } = course.future;
@@ -119,7 +125,7 @@ function daysAt(
       carbohydrateKcal,
       sodiumMg: goesOn.sodiumMg,
       cardioKcal,
-      certain: false,
+      basis: 'planned' as const,
       cycleShare: known?.cycleShare ?? 0,
       creatineShare: known?.creatineShare ?? 0,
     };

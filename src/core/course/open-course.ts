@@ -27,6 +27,8 @@ export interface CourseSetting {
   readonly target: Target;
   readonly own: OwnLimits;
   readonly seed: number;
+  /** Rows after the last day known are eaten as they stand unless they are given as intentions, with how those are kept. */
+  readonly kept?: Adherence;
 }
 
 /** A course laid out once, so that every question to it (what if, which correction) meets the same chance. */
@@ -52,14 +54,14 @@ export interface OpenCourse {
 }
 
 export function openCourse(setting: CourseSetting, standing: Standing, water: WaterShares): OpenCourse {
-  const { rows, show, seed } = setting;
+  const { rows, show, seed, kept } = setting;
   const { asOf } = standing;
   const past = rows.filter((row) => row.date <= asOf);
   const starts = drawStarts(standing, FULL_PATHS, seed);
   const pool = normalPool(seed, 'course/days');
   const balanceKcal = balanceOf(standing);
-  const future = futureDays(rows, asOf, show, balanceKcal, water);
-  const course = { starts, pool, adherence: adherenceOf(past, asOf) };
+  const future = futureDays(rows, asOf, show, balanceKcal, water, kept ? 'planned' : 'known');
+  const course = { starts, pool, adherence: kept ?? adherenceOf(past, asOf) };
   const now = runPaths({ ...course, days: future.days, paths: FULL_PATHS, looks: [-1] });
   const { carbohydrateG, fatG } = future.goesOn;
   const share = (4 * carbohydrateG) / (4 * carbohydrateG + 9 * fatG);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/units/civil-date.ts';
 import type { DayRow } from './day-row.ts';
-import { adherenceOf, recentHabit } from './past-habits.ts';
+import { adherenceOf, adherenceTo, recentHabit } from './past-habits.ts';
 
 const until = '2027-03-14';
 const row = (age: number, energyKcal: number | undefined, more: Partial<DayRow> = {}): DayRow => ({
@@ -55,5 +55,22 @@ describe('adherenceOf', () => {
       cardioShare: 1,
       cardioSd: 0.1,
     });
+  });
+});
+
+describe('adherenceTo', () => {
+  const rows = Array.from({ length: 28 }, (_, age) => row(age, 2200, { cardioKcal: 150 }));
+
+  it('[CRS-04] learns how the plan is kept, shrunk towards keeping it', () => {
+    const planned = rows.map(({ date }) => ({ date, energyKcal: 2000, cardioKcal: 200 }));
+    const kept = adherenceTo(planned, rows, until);
+    expect(kept.share).toBeCloseTo((28 * 1.1 + 7) / 35, 12);
+    expect(kept.cardioShare).toBe(0.75);
+  });
+
+  it('[CRS-04] days without a plan, or without a log, teach nothing', () => {
+    expect(adherenceTo([], rows, until)).toMatchObject({ share: 1, cardioShare: 1 });
+    const planned = rows.map(({ date }) => ({ date, energyKcal: 2000 }));
+    expect(adherenceTo(planned, [row(3, undefined)], until).share).toBe(1);
   });
 });

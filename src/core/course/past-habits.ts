@@ -87,11 +87,46 @@ export function adherenceOf(rows: readonly DayRow[], until: string): Adherence {
   };
 }
 
+/**
+ * How the plan has been kept over the last four weeks: logged over planned on days that have both, the level shrunk
+ * towards 1 as if a week had been kept exactly; spreads as in the log.
+ */
+export function adherenceTo(
+  planned: readonly {
+    readonly date: string;
+    readonly energyKcal: number;
+    readonly cardioKcal?: number | undefined;
+  }[],
+  rows: readonly DayRow[],
+  until: string,
+): Adherence {
+  const plan = new Map(planned.map((day) => [day.date, day]));
+  const shares: number[] = [];
+  let [cardioDone, cardioPlanned] = [0, 0];
+  for (const row of rows) {
+    const day = plan.get(row.date);
+    const age = daysBetween(row.date, until);
+    if (!day || age < 0 || age >= 28) continue;
+    if (row.intake && day.energyKcal > 0) shares.push(row.intake.energyKcal / day.energyKcal);
+    cardioDone += row.cardioKcal ?? 0;
+    cardioPlanned += day.cardioKcal ?? 0;
+  }
+  return {
+    ...adherenceOf(rows, until),
+    share: (sumOf(shares) + 7) / (shares.length + 7),
+    cardioShare: cardioPlanned > 0 ? cardioDone / cardioPlanned : 1,
+  };
+}
+
 /** Standard deviations pooled by their variances. */
 function shrunk(found: number, count: number, believed: number, weight: number): number {
   return Math.sqrt((count * found ** 2 + weight * believed ** 2) / (count + weight));
 }
 
 function mean(values: readonly number[]): number {
-  return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.length === 0 ? 0 : sumOf(values) / values.length;
+}
+
+function sumOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0);
 }

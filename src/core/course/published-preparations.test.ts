@@ -65,7 +65,7 @@ function live(preparation: (typeof preparations)[number], energyKcal: number) {
     carbohydrateKcal: 0.4 * energyKcal,
     sodiumMg: 3500,
     cardioKcal: 0,
-    certain: true,
+    basis: 'known' as const,
     cycleShare: 0,
     creatineShare: 0,
   }));

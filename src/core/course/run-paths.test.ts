@@ -20,7 +20,7 @@ const daysOf = (count: number, energyKcal: number, more: Partial<FutureDay> = {}
     carbohydrateKcal: 0.4 * energyKcal,
     sodiumMg: 3500,
     cardioKcal: 200,
-    certain: false,
+    basis: 'habit',
     cycleShare: 0,
     creatineShare: 0,
     ...more,
@@ -102,11 +102,11 @@ describe('runPaths', () => {
     for (let path = 0; path < 400; path++) expect(more.fatKg[path]).toBeLessThan(less.fatKg[path] ?? 0);
   });
 
-  it('[CRS-02] the spread grows with the weeks, and with habit where the plan is not certain', () => {
-    const spread = (days: number, certain: boolean) =>
-      standardDeviationOf(arrivals(run(daysOf(days, 2350, { certain }), [days - 1])));
-    expect(spread(84, false)).toBeGreaterThan(spread(28, false));
-    expect(spread(84, false)).toBeGreaterThan(spread(84, true));
+  it('[CRS-02] the spread grows with the weeks, and with habit where the plan is not known', () => {
+    const spread = (days: number, basis: FutureDay['basis']) =>
+      standardDeviationOf(arrivals(run(daysOf(days, 2350, { basis }), [days - 1])));
+    expect(spread(84, 'habit')).toBeGreaterThan(spread(28, 'habit'));
+    expect(spread(84, 'habit')).toBeGreaterThan(spread(84, 'known'));
   });
 
   it('[CRS-02] a body in balance with its intake stays what it is (energy conservation)', () => {
@@ -117,7 +117,7 @@ describe('runPaths', () => {
       restingKcal: 1850,
       doubt: 0,
     });
-    const days = daysOf(112, 2750, { cardioKcal: 0, carbohydrateKcal: 0.45 * 2750, certain: true });
+    const days = daysOf(112, 2750, { cardioKcal: 0, carbohydrateKcal: 0.45 * 2750, basis: 'known' });
     const calm = runPaths({
       starts: drawStarts(still, 400, 1),
       days,

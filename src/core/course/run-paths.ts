@@ -8,7 +8,7 @@ import {
 } from '#core/body/day-balance.ts';
 import { STATE, STATE_SIZE } from '#core/body/state-layout.ts';
 import type { Starts } from './draw-starts.ts';
-import type { Adherence, FutureDay } from './future-day.ts';
+import type { Adherence, Basis, FutureDay } from './future-day.ts';
 import { POOL_BITS, POOL_SIZE } from './normal-pool.ts';
 
 const MASK = POOL_SIZE - 1;
@@ -127,18 +127,11 @@ function liveDay({ adherence, pool }: RunInput, path: Path, day: FutureDay, d: n
   const first = path.from + d * DRAWS;
   if (d % 7 === 0)
     path.week = WEEK_KEPT * path.week + WEEK_NEW * sign * get(pool, (first + DRAW.week) & MASK);
-  const stray = day.certain
-    ? 1
-    : Math.max(
-        LEAST_STRAY,
-        adherence.share +
-          adherence.weekSd * path.week +
-          adherence.daySd * sign * get(pool, (first + DRAW.day) & MASK),
-      );
+  const stray = strayOf(day.basis, adherence, path.week, sign * get(pool, (first + DRAW.day) & MASK));
   load.energyKcal = day.energyKcal * stray;
   load.carbohydrateKcal = day.carbohydrateKcal * stray;
   load.sodiumMg = day.sodiumMg;
-  load.cardioKcal = day.certain ? day.cardioKcal : day.cardioKcal * path.cardioShare;
+  load.cardioKcal = day.basis === 'known' ? day.cardioKcal : day.cardioKcal * path.cardioShare;
   const logError = BELIEFS.logErrorShare * sign * get(pool, (first + DRAW.log) & MASK);
   const carbohydrateError =
     BELIEFS.carbohydrateErrorShare * sign * get(pool, (first + DRAW.carbohydrate) & MASK);
@@ -159,6 +152,13 @@ function liveDay({ adherence, pool }: RunInput, path: Path, day: FutureDay, d: n
   state[STATE.wobble] =
     BELIEFS.wobble.kept * get(state, STATE.wobble) +
     path.wobbleSd * sign * get(pool, (first + DRAW.wobble) & MASK);
+}
+
+/** What is eaten over what the day says. */
+function strayOf(basis: Basis, adherence: Adherence, week: number, day: number): number {
+  if (basis === 'known') return 1;
+  const level = basis === 'planned' ? adherence.share : 1;
+  return Math.max(LEAST_STRAY, level + adherence.weekSd * week + adherence.daySd * day);
 }
 
 function record(run: Run, look: number, path: number, state: Float64Array, day: FutureDay | undefined): void {

@@ -127,7 +127,7 @@ function heldDays(course: OpenCourse, from: number, to: number, kcal: Kilocalori
             0,
             day.carbohydrateKcal + course.carbohydrateShare * (kcal - day.energyKcal),
           ),
-          certain: false,
+          basis: 'planned' as const,
         },
   );
 }
