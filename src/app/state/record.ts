@@ -79,6 +79,18 @@ export function remove(id: string, options: Says & { readonly reason?: string } 
   return write([{ kind: REMOVED, data, at: momentOfEntry(old), replaces: id }], options.says);
 }
 
+/** Brings a removed fact back: its last version is written once more, in the removal's place. */
+export function restore(id: string, options: Says = {}): Promise<Saved> {
+  const versions = ledger.peek().history(id);
+  const last = versions.findLast((version) => version.kind !== REMOVED);
+  const removal = versions.findLast((version) => version.kind === REMOVED);
+  if (!last || !removal) return Promise.resolve(notThere(id));
+  return write(
+    [{ kind: last.kind, data: last.data, at: momentOfEntry(last), replaces: removal.id }],
+    options.says,
+  );
+}
+
 /** Composes, keeps and tells. Used by the functions above and by undo; nothing else writes. */
 export async function write(writings: readonly Writing[], says?: string, undoes = false): Promise<Saved> {
   const outcomeOfShape = compose(writings);

@@ -7,9 +7,10 @@ import { sumNutrients, type NutrientAmount, type NutrientTotal } from '../kitche
 import { parseClock } from '../units/clock.ts';
 import type { ClockMinutes, Grams, Minutes } from '../units/quantities.ts';
 
-/** What a plate item is called and holds. Undefined: the journal no longer knows the food. */
+/** What a plate item is called and holds, as it was known at a moment. Undefined: the journal no longer knows the food. */
 export type ReadItem = (
   item: PlateItem,
+  atMs?: number,
 ) => { readonly name: string; readonly amount: NutrientAmount } | undefined;
 
 export interface SheetItem {
@@ -102,7 +103,7 @@ export function daySheet(ledger: Ledger, day: string, now: ClockMinutes, read: R
 }
 
 function eatenMeal(fact: Fact<'meal-eaten'>, read: ReadItem): EatenMeal {
-  const items = fact.data.items.map((item) => sheetItem(item, read));
+  const items = fact.data.items.map((item) => sheetItem(item, read, fact.epochMs));
   return { fact, at: fact.minutes, items, total: sumNutrients(amounts(items)) };
 }
 
@@ -136,8 +137,8 @@ function stateAt(at: ClockMinutes, now: ClockMinutes): MealState {
   return now >= at - DUE_BEFORE ? 'due' : 'ahead';
 }
 
-function sheetItem(item: PlateItem, read: ReadItem): SheetItem {
-  const known = read(item);
+function sheetItem(item: PlateItem, read: ReadItem, atMs?: number): SheetItem {
+  const known = read(item, atMs);
   const name = known?.name ?? (item.source === 'guess' ? item.name : 'a food this journal no longer knows');
   return {
     item,

@@ -1,5 +1,5 @@
 import type { DayRequest, RequestFood } from '../day/day-request.ts';
-import type { PlateItem } from '../journal/kinds/plate-item.ts';
+import { foodIdOf } from '../kitchen/item-nutrients.ts';
 import { knownNutrients, type NutrientTotal } from '../kitchen/nutrients.ts';
 import { answered, refused, type Outcome } from '../problems/problem.ts';
 import { formatClock } from '../units/clock.ts';
@@ -15,20 +15,6 @@ export interface PlanInputs {
   readonly now?: ClockMinutes;
   readonly massKg: Kilograms;
   readonly budgetMs?: number;
-}
-
-/** The id under which the day's plan knows a plate item; a guess has none. */
-export function planFoodId(item: PlateItem): string | undefined {
-  switch (item.source) {
-    case 'food':
-      return item.food;
-    case 'batch':
-      return `batch:${item.batch}`;
-    case 'recipe':
-      return `recipe:${item.recipe}`;
-    case 'guess':
-      return undefined;
-  }
 }
 
 /**
@@ -108,7 +94,7 @@ function standsPinned(meal: SheetMeal, now: ClockMinutes | undefined): boolean {
 
 function pinnedMeal(meal: SheetMeal): DayRequest['pinned'][number] {
   const items = meal.planned.items.flatMap((item) => {
-    const food = planFoodId(item);
+    const food = foodIdOf(item);
     return food === undefined || item.grams === undefined ? [] : [{ food, grams: item.grams }];
   });
   return { at: formatClock(meal.at), items };

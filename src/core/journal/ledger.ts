@@ -27,6 +27,8 @@ export interface Ledger {
   days(): readonly string[];
   /** Any entry ever written, superseded ones too. */
   entry(id: string): Entry | undefined;
+  /** An entry of any time read as a fact, in force or not; undefined where it cannot be read. */
+  fact(id: string): Fact | undefined;
   /** All versions of a fact, oldest first: the original, its corrections, its removal. */
   history(id: string): readonly Entry[];
   /** Whether this very entry is what counts now. */
@@ -50,6 +52,12 @@ export interface GrowingLedger extends Ledger {
   add(entries: Iterable<Entry>): number;
 }
 
+function factOf(entry: Entry | undefined): Fact | undefined {
+  if (!entry || !isKnownKind(entry.kind)) return undefined;
+  const read = readFact(entry, entry.kind);
+  return read.ok ? read.value : undefined;
+}
+
 /** Up to so many new entries are put in their place one by one; more are sorted anew. */
 const FEW = 32;
 
@@ -68,6 +76,7 @@ export function createLedger(entries: Iterable<Entry> = []): GrowingLedger {
     onDay: (day) => index.byDay.facts(day),
     days: () => index.days(),
     entry: (id) => index.byId.get(id),
+    fact: (id) => factOf(index.byId.get(id)),
     history: (id) => index.threads().history(id),
     inForce: (id) => index.threads().inForce(id),
     entries: () => index.sorted(),

@@ -1,0 +1,60 @@
+import type { JSX } from 'preact';
+import type { DaySheet } from '#core/cycle/day-sheet.ts';
+import { sumNutrients } from '#core/kitchen/nutrients.ts';
+import { Button } from '../../parts/button.tsx';
+import { Figure } from '../../parts/figure.tsx';
+import { Note } from '../../parts/note.tsx';
+import { Section } from '../../parts/section.tsx';
+import { SpiritLevel } from '../../parts/spirit-level.tsx';
+import { pathTo } from '../../shell/route.ts';
+import './left-today.css';
+import { leftWhy } from './whys.ts';
+
+const MACROS = [
+  { key: 'proteinG', name: 'Protein', within: 5, span: 40 },
+  { key: 'carbohydrateG', name: 'Carbohydrate', within: 8, span: 60 },
+  { key: 'fatG', name: 'Fat', within: 4, span: 25 },
+] as const;
+
+/** What is left to eat today, and where the day lands if the plan is eaten as it stands. */
+export function LeftToday({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
+  return (
+    <Section
+      title="Left today"
+      action={
+        <Button kind="quiet" href={pathTo('day', 'targets')}>
+          Targets
+        </Button>
+      }
+    >
+      {sheet.left ? <Left sheet={sheet} /> : <Note>No targets are set for this day.</Note>}
+    </Section>
+  );
+}
+
+function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
+  const left = sheet.left;
+  if (!left) return <Note>No targets are set for this day.</Note>;
+  const ahead = sheet.meals.filter((meal) => meal.eaten === undefined && meal.skipped === undefined);
+  const planned = sumNutrients(
+    ahead.flatMap((meal) => meal.items.flatMap((item) => (item.amount ? [item.amount] : []))),
+  );
+  return (
+    <div class="left-today">
+      {MACROS.map(({ key, name, within, span }) => (
+        <div key={key} class="left-today-row">
+          <Figure value={left[key]} unit="g" label={name} why={() => leftWhy(sheet, key, name)} />
+          {ahead.length > 0 && (
+            <SpiritLevel
+              label={`${name} when the plan is eaten`}
+              off={planned.nutrients[key] - left[key]}
+              unit="g"
+              within={within}
+              span={span}
+            />
+          )}
+        </div>
+      ))}
+    </div>
+  );
+}

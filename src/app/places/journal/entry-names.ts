@@ -1,0 +1,19 @@
+import { computed } from '@preact/signals';
+import { ledger } from '../../state/open-journal.ts';
+import { kitchen } from '../../views/kitchen-view.ts';
+
+/** Names of the things that entries speak of by id. */
+const named = computed(() => {
+  const names = new Map<string, string>();
+  const open = ledger.value;
+  for (const { data } of open.of('container-weighed')) names.set(data.container, data.name);
+  for (const { data } of open.of('batch-cooked')) names.set(data.batch, data.name);
+  for (const { data } of open.of('recipe-defined')) names.set(data.recipe, data.name);
+  for (const { data } of open.of('show-set')) names.set(data.show, data.name);
+  return names;
+});
+
+/** What an id stands for in this journal, or undefined. */
+export function nameOf(id: string): string | undefined {
+  return named.value.get(id) ?? kitchen.value.nameOfFood(id);
+}

@@ -1,0 +1,83 @@
+import type { JSX } from 'preact';
+import { fromGrams, toGrams } from '#core/units/mass.ts';
+import { roundTo } from '#core/units/rounding.ts';
+import { FoodChooser } from '../../chooser/food-chooser.tsx';
+import { Button } from '../../parts/button.tsx';
+import { CheckField } from '../../parts/check-field.tsx';
+import { ChoiceField } from '../../parts/choice-field.tsx';
+import { Note } from '../../parts/note.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
+import { athlete } from '../../views/athlete-view.ts';
+import { kitchen } from '../../views/kitchen-view.ts';
+import type { CookDraft } from './cook-draft.ts';
+import type { CookFieldsProps } from './cook-screen.tsx';
+
+type Line = CookDraft['ingredients'][number];
+
+/** Everything that goes in raw: oil, onions and water count too. */
+export function IngredientFields({ typed, change, problemAt }: CookFieldsProps): JSX.Element {
+  const set = (place: number, line: Line): void => {
+    change({ ingredients: typed.ingredients.map((kept, other) => (other === place ? line : kept)) });
+  };
+  return (
+    <div class="stack">
+      {typed.ingredients.length === 0 && (
+        <Note>Nothing in the pan yet. Oil, onions and water that stays count too.</Note>
+      )}
+      {typed.ingredients.map((line, place) => (
+        <div class="ingredient" key={place}>
+          <NumberField
+            label={kitchen.value.nameOfFood(line.food) ?? line.food}
+            unit={line.unit}
+            decimals={line.unit === 'g' ? 0 : 2}
+            min={0}
+            value={line.amount}
+            onValue={(amount) => set(place, { ...line, amount })}
+            problem={problemAt(`ingredients.${place}.amount`)}
+            {...(line.unit !== 'g' &&
+              line.amount !== undefined && { hint: `${roundTo(toGrams(line.amount, line.unit), 0)} g` })}
+          />
+          <ChoiceField
+            label="Unit"
+            layout="row"
+            value={line.unit}
+            options={[
+              { value: 'g', label: 'g' },
+              { value: 'oz', label: 'oz' },
+              { value: 'lb', label: 'lb' },
+            ]}
+            onValue={(unit) => set(place, inUnit(line, unit))}
+          />
+          <Button
+            kind="quiet"
+            label={`Take ${kitchen.value.nameOfFood(line.food) ?? 'it'} out`}
+            onPress={() => change({ ingredients: typed.ingredients.filter((_, other) => other !== place) })}
+          >
+            Take out
+          </Button>
+        </div>
+      ))}
+      <FoodChooser
+        label="Add an ingredient"
+        onChoose={(food) =>
+          change({ ingredients: [...typed.ingredients, { food, unit: athlete.value?.units.kitchen ?? 'g' }] })
+        }
+      />
+      <CheckField
+        label="Take the raw weights off the stock"
+        checked={typed.fromStock}
+        onChecked={(fromStock) => change({ fromStock })}
+      />
+    </div>
+  );
+}
+
+/** The same weight in another unit: nothing typed is lost. */
+function inUnit(line: Line, unit: Line['unit']): Line {
+  if (line.amount === undefined) return { ...line, unit };
+  return {
+    ...line,
+    unit,
+    amount: roundTo(fromGrams(toGrams(line.amount, line.unit), unit), unit === 'g' ? 0 : 3),
+  };
+}

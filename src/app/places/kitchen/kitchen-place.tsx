@@ -1,0 +1,33 @@
+import type { JSX } from 'preact';
+import type { PlaceProps } from '../../shell/places.ts';
+import { BatchScreen } from './batch-screen.tsx';
+import { BuyScreen } from './buy-screen.tsx';
+import { ContainersScreen } from './containers-screen.tsx';
+import { CookScreen } from './cook-screen.tsx';
+import { FoodScreen } from './food-screen.tsx';
+import { FoodsScreen } from './foods-screen.tsx';
+import { KitchenScreen } from './kitchen-screen.tsx';
+import { LabelScreen } from './label-screen.tsx';
+
+/** Batches, stock, foods, containers. */
+export default function KitchenPlace({ path }: PlaceProps): JSX.Element {
+  const [screen, id] = path;
+  switch (screen) {
+    case 'cook':
+      return <CookScreen />;
+    case 'batch':
+      return <BatchScreen id={id ?? ''} />;
+    case 'buy':
+      return <BuyScreen />;
+    case 'food':
+      return <FoodScreen id={id ?? ''} />;
+    case 'foods':
+      return <FoodsScreen />;
+    case 'label':
+      return <LabelScreen />;
+    case 'containers':
+      return <ContainersScreen />;
+    default:
+      return <KitchenScreen />;
+  }
+}

@@ -1,0 +1,113 @@
+import type { RequestFood } from '../day/day-request.ts';
+import type { PlateItem } from '../journal/kinds/plate-item.ts';
+import type { Ledger } from '../journal/ledger.ts';
+import { availableFoods, type Available } from '../kitchen/available.ts';
+import { createCatalogue, type Catalogue } from '../kitchen/catalogue.ts';
+import type { CatalogueFood } from '../kitchen/catalogue-food.ts';
+import { foodIdOf, nutrientsOfItem } from '../kitchen/item-nutrients.ts';
+import { knownNutrients } from '../kitchen/nutrients.ts';
+import { stockAt, type Stock } from '../kitchen/stock.ts';
+import type { StorageClass } from '../tables/storage-clock.ts';
+import { roundTo } from '../units/rounding.ts';
+import type { ReadItem } from './day-sheet.ts';
+
+/** The kitchen as the journal has it at a moment. */
+export interface KitchenNow {
+  readonly catalogue: Catalogue;
+  readonly stock: Stock;
+  readonly available: ReadonlyMap<string, Available>;
+  readonly read: ReadItem;
+  /** What the day may be planned from. */
+  readonly plannable: readonly RequestFood[];
+}
+
+/** Raw meat and fish are cooked in batches; on a plate they go only when the athlete says so (common practice, no source). */
+const COOKED_FIRST: readonly StorageClass[] = [
+  'raw-mince',
+  'raw-poultry-mince',
+  'raw-meat',
+  'raw-poultry',
+  'raw-fish',
+  'raw-fatty-fish',
+  'raw-shellfish',
+];
+
+export function kitchenNow(
+  ledger: Ledger,
+  atMs: number,
+  catalogue: Catalogue = createCatalogue(ledger),
+): KitchenNow {
+  const stock = stockAt(ledger, catalogue, atMs);
+  const available = availableFoods(stock);
+  return {
+    catalogue,
+    stock,
+    available,
+    read: reader(catalogue),
+    plannable: plannableFoods(ledger, catalogue, available),
+  };
+}
+
+function reader(catalogue: Catalogue): ReadItem {
+  return (item: PlateItem, atMs?: number) => {
+    const amount = nutrientsOfItem(catalogue, item, atMs);
+    if (!amount.ok) return undefined;
+    const id = foodIdOf(item);
+    const name = item.source === 'guess' ? item.name : (id && catalogue.food(id)?.name) || 'a food';
+    return { name, amount: amount.value };
+  };
+}
+
+/**
+ * Foods that may go on today's plates: what is in stock and may be eaten, packed portions whole, and foods the athlete has at
+ * hand uncounted. What is out of date is never offered (DAY-35).
+ */
+function plannableFoods(
+  ledger: Ledger,
+  catalogue: Catalogue,
+  available: ReadonlyMap<string, Available>,
+): RequestFood[] {
+  const freely = ledger.of('food-preferred').filter((fact) => fact.data.planFreely === true);
+  const ids = new Set([...available.keys(), ...freely.map((fact) => fact.data.food)]);
+  return [...ids].flatMap((id) => {
+    const food = catalogue.food(id);
+    const planned =
+      food && plannedFood(food, available.get(id), catalogue.preference(id)?.planFreely === true);
+    return planned ? [planned] : [];
+  });
+}
+
+function plannedFood(
+  food: CatalogueFood,
+  stock: Available | undefined,
+  freely: boolean,
+): RequestFood | undefined {
+  if (!freely && (COOKED_FIRST.includes(food.storage) || !stock || stock.readyG <= 0)) return undefined;
+  const { minG, maxG, unitG } = food.serving;
+  const portionsG = (stock?.portions ?? [])
+    .map((portion) => roundTo(portion.grams, 0))
+    .filter((grams) => grams >= 1);
+  const base = {
+    id: food.id,
+    per100g: knownNutrients(food.per100g),
+    minG,
+    maxG,
+    asked: false,
+    banned: false,
+    dislike: 0,
+  };
+  if (portionsG.length > 0) {
+    const largest = Math.max(...portionsG);
+    return {
+      ...base,
+      minG: Math.min(minG, ...portionsG),
+      maxG: Math.max(maxG, largest),
+      portionsG: portionsG.slice(0, 40),
+    };
+  }
+  return {
+    ...base,
+    ...(unitG !== undefined && { unitG }),
+    ...(!freely && stock && { availableG: roundTo(stock.readyG, 0) }),
+  };
+}
