@@ -3,7 +3,8 @@ import type { LineCommand, PlainCommand } from './command.ts';
 import { journalCommand } from './journal.ts';
 import { labelCommand } from './label.ts';
 import { panelCommand } from './panel.ts';
+import { serveCommand } from './serve.ts';
 
 /** Every command the program has. */
 export const lineCommands: readonly LineCommand[] = [batchCommand, labelCommand, panelCommand];
-export const plainCommands: readonly PlainCommand[] = [journalCommand];
+export const plainCommands: readonly PlainCommand[] = [journalCommand, serveCommand];
