@@ -42,7 +42,7 @@ export type ShelfState = 'fresh' | 'use soon' | 'out' | 'past its best' | 'froze
 
 export interface ShelfReading {
   readonly state: ShelfState;
-  /** When it will be out if it stays where it is; absent without a clock and while the clock stands still. */
+  /** When it will be out if it stays where it is, or went out; absent without a clock and while the clock stands still. */
   readonly useByMs?: number;
   readonly minutesOut: Minutes;
   /** What decided the state, for "why". */
@@ -105,7 +105,15 @@ export function readClock(clock: ShelfClock, atMs: number): ShelfReading {
   const minutesOut = clock.minutesOut + clock.minutesOutHot + standing;
   const share =
     (clock.minutesOut + standing) / minutesOutLimits.usual + clock.minutesOutHot / minutesOutLimits.hot;
-  if (limit.countsMinutesOut && share >= 1) return { state: 'out', minutesOut, reason: 'minutes out' };
+  if (limit.countsMinutesOut && share >= 1) {
+    const overMs = clock.place === 'room' ? (share - 1) * minutesOutLimits.usual * MINUTE_MS : atMs;
+    return {
+      state: 'out',
+      useByMs: Math.max(clock.sinceMs, atMs - overMs),
+      minutesOut,
+      reason: 'minutes out',
+    };
+  }
   const days = readDays(clock, atMs, minutesOut);
   // Left standing, the minutes may run out before the days do.
   if (clock.place === 'room' && limit.countsMinutesOut && days.state !== 'out') {
@@ -119,13 +127,10 @@ export function readClock(clock: ShelfClock, atMs: number): ShelfReading {
 
 function readDays(clock: ShelfClock, atMs: number, minutesOut: Minutes): ShelfReading {
   const { limit, place } = clock;
-  if (place === 'freezer') return { state: 'frozen', minutesOut, reason: 'frozen' };
-  if (limit.hours === undefined || limit.pausedIn.includes(place)) {
-    return { state: 'no clock', minutesOut, reason: 'no clock' };
-  }
-  const limitMs = limit.hours * HOUR_MS;
+  const limitMs = (limit.hours ?? Number.POSITIVE_INFINITY) * HOUR_MS;
   const leftMs = limitMs - agedAt(clock, atMs);
   const useByMs = atMs + leftMs;
+  // Freezing does not bring back what was out before.
   if (leftMs <= 0) {
     return {
       state: limit.concern === 'safety' ? 'out' : 'past its best',
@@ -133,6 +138,10 @@ function readDays(clock: ShelfClock, atMs: number, minutesOut: Minutes): ShelfRe
       minutesOut,
       reason: 'days',
     };
+  }
+  if (place === 'freezer') return { state: 'frozen', minutesOut, reason: 'frozen' };
+  if (limit.hours === undefined || limit.pausedIn.includes(place)) {
+    return { state: 'no clock', minutesOut, reason: 'no clock' };
   }
   // The last quarter, two days at most. Common practice, no source.
   const soonMs = Math.min(limitMs / 4, 48 * HOUR_MS);
