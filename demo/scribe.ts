@@ -4,42 +4,35 @@ import type { DataOf, KnownKind } from '#core/journal/kinds/registry.ts';
 import { randomStream } from '#core/random/random-stream.ts';
 import { parseDate } from '#core/units/civil-date.ts';
 import { parseClock } from '#core/units/clock.ts';
-import { story } from './story.ts';
+import { story, type StoryClock } from './story.ts';
 
 /** Writes the story's entries, each when it happened, stamped a few seconds later. */
 export interface Scribe {
-  /** Writes one entry at a local clock time of a prep day; answers its id. */
-  write<Kind extends KnownKind>(
-    day: string,
-    clock: string,
-    kind: Kind,
-    data: DataOf<Kind>,
-    replaces?: string,
-  ): string;
+  /** Writes one entry at a local clock time of a prep day; answers its id. Call in the order of time. */
+  write<Kind extends KnownKind>(day: string, clock: string, kind: Kind, data: DataOf<Kind>): string;
   readonly entries: readonly Entry[];
 }
 
-export function createScribe(seed: number): Scribe {
+export function createScribe(seed: number, at: StoryClock): Scribe {
   const chance = randomStream(seed, 'demo ids');
   const entries: Entry[] = [];
   let latestStamp: string | undefined;
   return {
     entries,
-    write(day, clock, kind, data, replaces) {
-      const atMs = epochMs(day, clock);
+    write(day, clock, kind, data) {
+      const atMs = storyMs(day, clock, at);
       const entry = composeEntry({
         kind,
         data,
         day,
         atMs,
         nowMs: atMs + 1000 * (5 + chance.integer(40)),
-        offsetMinutes: story.offsetMinutes,
-        zone: story.zone,
+        offsetMinutes: at.offsetMinutes,
+        zone: at.zone,
         device: story.device,
         writer: story.device,
         random: Uint8Array.from({ length: 10 }, () => chance.integer(256)),
         latestStamp,
-        ...(replaces === undefined ? {} : { replaces }),
       });
       // A story that does not fit the journal is a fault of the story.
       if (!entry.ok)
@@ -51,8 +44,9 @@ export function createScribe(seed: number): Scribe {
   };
 }
 
-export function epochMs(day: string, clock: string): number {
+/** Epoch milliseconds of a local clock time of a story day. */
+export function storyMs(day: string, clock: string, at: StoryClock): number {
   const [date, minutes] = [parseDate(day), parseClock(clock)];
   if (date === undefined || minutes === undefined) throw new RangeError(`no such moment: ${day} ${clock}`);
-  return (date * 1440 + minutes - story.offsetMinutes) * 60_000;
+  return (date * 1440 + minutes - at.offsetMinutes) * 60_000;
 }

@@ -1,0 +1,23 @@
+import type { Entry } from '#core/journal/entry.ts';
+import { bodyPath } from './body-path.ts';
+import { writeMorning, writeRicePot, writeUntilNoon } from './late-day.ts';
+import { writePantry } from './pantry.ts';
+import { createScribe } from './scribe.ts';
+import { writeSeason } from './season.ts';
+import { story, utc, type StoryClock } from './story.ts';
+import { writeWeeks } from './weeks.ts';
+
+/** The invented athlete's whole journal: the same bytes for the same seed and clock. */
+export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[] {
+  const scribe = createScribe(seed, at);
+  const path = bodyPath(seed);
+  const last = path.at(-1);
+  if (!last) throw new RangeError('the story has no days');
+  writeSeason(scribe);
+  writePantry(scribe, story.begins);
+  writeWeeks(scribe, path, seed);
+  writeRicePot(scribe);
+  writeMorning(scribe, last.scaleKg - 0.1);
+  writeUntilNoon(scribe);
+  return scribe.entries;
+}

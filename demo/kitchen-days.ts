@@ -1,0 +1,67 @@
+import type { PlateItem } from '#core/journal/kinds/plate-item.ts';
+import { foods, writeShop } from './pantry.ts';
+import type { Scribe } from './scribe.ts';
+
+/** A pan every third evening: six portions, two a day. */
+const PAN_EVERY = 3;
+const PORTION_G = 134;
+
+export const turkeyPan = (number: number): string => `turkey-pan-${number}`;
+
+/** A day of logged meals; `number` counts from the first of them. The evening before a pan runs out another is cooked. */
+export function writeMealDay(scribe: Scribe, day: string, number: number): void {
+  const pan = Math.floor(number / PAN_EVERY);
+  const first = 1 + 2 * (number % PAN_EVERY);
+  scribe.write(day, '07:20', 'meal-eaten', {
+    items: [food(foods.oats, 60), food(foods.eggWhite, 200), food(foods.blueberries, 100)],
+  });
+  scribe.write(day, '11:30', 'meal-eaten', {
+    items: [fromPan(scribe, pan, first), food('usda-sr28:20045', 190)],
+  });
+  scribe.write(day, '16:30', 'meal-eaten', {
+    items: [food(foods.proteinPowder, 30), food(foods.banana, 118), food(foods.riceCakes, 27)],
+  });
+  if (number % PAN_EVERY === PAN_EVERY - 1) {
+    writeShop(scribe, day, '17:40');
+    cookPan(scribe, day, '18:40', pan + 1);
+  }
+  scribe.write(day, '19:45', 'meal-eaten', {
+    items: [fromPan(scribe, pan, first + 1), food('usda-sr28:11367', 230), food('usda-sr28:11093', 180)],
+  });
+}
+
+/** The very first pan of the logged days was cooked before them. */
+function fromPan(scribe: Scribe, pan: number, portion: number): PlateItem {
+  const known = scribe.entries.some(
+    (entry) => entry.kind === 'batch-cooked' && entry.data['batch'] === turkeyPan(pan),
+  );
+  if (!known) return food('usda-sr28:05666', 130);
+  return { source: 'batch', batch: turkeyPan(pan), portion, grams: PORTION_G };
+}
+
+/** Raw in, cooked out, six equal portions into the fridge. */
+export function cookPan(scribe: Scribe, day: string, clock: string, number: number): void {
+  scribe.write(day, clock, 'batch-cooked', {
+    batch: turkeyPan(number),
+    name: 'Turkey and courgette pan',
+    ingredients: [
+      { food: foods.turkeyMince, rawG: 900 },
+      { food: foods.courgette, rawG: 300 },
+      { food: foods.tomatoPaste, rawG: 80 },
+      { food: foods.oliveOil, rawG: 12 },
+    ],
+    container: 'wide-pan',
+    containerG: 1184,
+    cookedGrossG: 1184 + 6 * PORTION_G,
+    fromStock: true,
+  });
+  scribe.write(day, `${clock.slice(0, 3)}55`, 'batch-portioned', {
+    batch: turkeyPan(number),
+    portionsG: Array.from({ length: 6 }, () => PORTION_G),
+    place: 'fridge',
+  });
+}
+
+function food(id: string, grams: number): PlateItem {
+  return { source: 'food', food: id, grams };
+}

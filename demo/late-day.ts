@@ -1,0 +1,38 @@
+import { addDays } from '#core/units/civil-date.ts';
+import { roundTo } from '#core/units/rounding.ts';
+import { foods, writeCount } from './pantry.ts';
+import type { Scribe } from './scribe.ts';
+import { story } from './story.ts';
+import { writeCardio } from './weeks.ts';
+
+/** The evening before: a pot of rice for today, under the strict rule good for a day. */
+export function writeRicePot(scribe: Scribe): void {
+  const day = addDays(story.today, -1);
+  scribe.write(day, '20:10', 'stock-bought', { food: foods.dryRice, grams: 1000, place: 'cupboard' });
+  scribe.write(day, '20:30', 'batch-cooked', {
+    batch: 'rice-pot-1',
+    name: 'Rice, plain',
+    ingredients: [{ food: foods.dryRice, rawG: 250 }],
+    container: 'rice-pot',
+    containerG: 872,
+    cookedGrossG: 872 + 704,
+    fromStock: true,
+  });
+}
+
+/** The morning before it went wrong: scale, count, walk. The plan is written after this, by the planner itself. */
+export function writeMorning(scribe: Scribe, scaleKg: number): void {
+  const day = story.today;
+  scribe.write(day, '05:52', 'body-weighed', { massKg: roundTo(scaleKg, 1), scale: 'bathroom' });
+  writeCount(scribe, day, '05:54');
+}
+
+export function writeUntilNoon(scribe: Scribe): void {
+  const day = story.today;
+  writeCardio(scribe, day);
+  scribe.write(day, '07:05', 'water-drunk', { drink: 'Water', millilitres: 500 });
+  scribe.write(day, '07:20', 'note-written', {
+    text: 'The slip gate jammed and the early shift could not leave: called in to the boathouse before breakfast. Nothing eaten yet.',
+  });
+  scribe.write(day, '10:30', 'water-drunk', { drink: 'Coffee, black', millilitres: 250, caffeineMg: 95 });
+}
