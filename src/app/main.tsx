@@ -30,6 +30,6 @@ if (root) {
   arrive(window.location.hash);
   window.addEventListener('scroll', noteScroll, { passive: true });
   draw(root);
-  void start();
+  void start({ demo: async () => (await import('./start/demo.ts')).openDemo() });
   if (import.meta.env.PROD && 'serviceWorker' in navigator) void keepOnDevice(navigator.serviceWorker);
 }

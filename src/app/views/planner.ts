@@ -40,11 +40,16 @@ export async function planNow(cause: Cause): Promise<void> {
   const day = sheet.peek();
   const now = nowClock.peek();
   const beforeWaking = day.shape !== undefined && now < day.shape.wake;
+  const weighed = massKg.peek();
+  if (weighed === undefined) {
+    planning.value = { status: 'refused', problem: neverWeighed };
+    return;
+  }
   const request = planRequest({
     sheet: day,
     plannable: kitchen.peek().plannable,
     ...(!beforeWaking && { now }),
-    massKg: massKg.peek() ?? 75,
+    massKg: weighed,
   });
   if (!request.ok) {
     planning.value = { status: 'refused', problem: request.problem };
@@ -59,7 +64,22 @@ export async function planNow(cause: Cause): Promise<void> {
     return;
   }
   planning.value = { status: 'idle' };
-  const data = adoptPlan({ sheet: day, plan: answer.value, cause, ...(!beforeWaking && { now }), available: kitchen.peek().available });
-  const saved = await record('plan-adopted', data, { says: day.plan ? 'Planned again' : 'The day is planned' });
+  const data = adoptPlan({
+    sheet: day,
+    plan: answer.value,
+    cause,
+    ...(!beforeWaking && { now }),
+    available: kitchen.peek().available,
+  });
+  const saved = await record('plan-adopted', data, {
+    says: day.plan ? 'Planned again' : 'The day is planned',
+  });
   if (saved.status === 'refused') planning.value = { status: 'refused', problem: saved.problem };
 }
+
+const neverWeighed: Problem = {
+  code: 'day/never-weighed',
+  path: 'athlete.massKg',
+  message: 'No weigh-in is in the journal yet.',
+  remedy: 'Weigh in once, then plan.',
+};

@@ -75,7 +75,7 @@ export function BuyScreen(): JSX.Element {
                 />
                 <DateField
                   label="Use by, as printed"
-                  value={useBy ?? ""}
+                  value={useBy ?? ''}
                   onValue={(date) => change({ useBy: date })}
                   optional
                 />
