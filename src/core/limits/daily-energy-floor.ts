@@ -1,4 +1,4 @@
-import type { Kilocalories, KilocaloriesPerDay, Kilograms } from '../units/quantities.ts';
+import type { KilocaloriesPerDay, Kilograms } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 import { narrow, openLimit, stepAtOrAbove, type Limit } from './limit.ts';
 import { fatFloor, proteinFloor } from './macro-floors.ts';
@@ -10,8 +10,8 @@ export interface EnergyFloorInput {
   readonly massKg: Kilograms;
   /** Fat-free mass: body mass less fat. */
   readonly leanKg: Kilograms;
-  /** Net energy of the day's exercise, as logged: resting cost not counted twice. */
-  readonly exerciseKcal: Kilocalories;
+  /** Net energy of exercise, as logged: resting cost not counted twice. */
+  readonly exerciseKcal: KilocaloriesPerDay;
   readonly own?: OwnLimits;
 }
 

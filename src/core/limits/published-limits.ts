@@ -59,6 +59,18 @@ export const publishedLimits = {
     freeStepKcalPerDay: 100 as KilocaloriesPerDay,
     stepSource: 'common-practice',
   },
+  /**
+   * Carbohydrate of a loading day, g per kg of body mass. Both trials gave 9; 7 of 15 had diarrhoea at that dose, so the
+   * plan starts lower and never goes above it.
+   */
+  load: {
+    limit: 'load',
+    startGPerKg: 8,
+    maxGPerKg: 9,
+    source: 'moraes-2019',
+    alsoSource: 'homer-2024',
+    maxDays: 2,
+  },
   age: { limit: 'age', minYears: 18, source: 'adults-only' },
   /**
    * Energy the fat store can give up, per kilogram of fat a day: 290 kJ (69.3 kcal) in the study; later case

@@ -6,6 +6,7 @@ import { cardioCeiling } from './cardio-ceiling.ts';
 import { dailyEnergyFloor, energyAvailabilityFloor } from './daily-energy-floor.ts';
 import { lastWeekSodium, lastWeekWater } from './last-week-limits.ts';
 import type { Limit } from './limit.ts';
+import { loadCeiling } from './load-ceiling.ts';
 import { lossRateCeiling } from './loss-rate-ceiling.ts';
 import { fatFloor, proteinFloor } from './macro-floors.ts';
 import { refusedPractices } from './refused-practices.ts';
@@ -114,6 +115,14 @@ const limits: readonly (readonly [string, Limit, number, readonly string[]])[] =
     [
       'No more than 100 kcal of cardio a day next week: last week had 0, and a week grows by 100 kcal a day at most.',
       'No more than 80 kcal of cardio a day: your own limit.',
+    ],
+  ],
+  [
+    'carbohydrate of a loading day',
+    loadCeiling(78),
+    702,
+    [
+      'No more than 700 g of carbohydrate on a loading day: 9 g for each of 78 kg, the dose of the trials, at which half had an upset gut.',
     ],
   ],
   [

@@ -34,6 +34,16 @@ export const limitSources = {
     'Sawka MN, Burke LM, Eichner ER, et al. ACSM position stand: exercise and fluid replacement. Med Sci Sports Exerc 2007;39:377-390 (from memory).',
   'nrc-1989-sodium':
     'National Research Council. Recommended Dietary Allowances, 10th edition. National Academy Press, 1989: estimated minimum requirement for sodium, 500 mg a day (from memory).',
+  'moraes-2019':
+    'de Moraes WMAM, de Almeida FN, Dos Santos LEA, et al. Carbohydrate loading practice in bodybuilders: effects on muscle thickness, photo silhouette scores, mood states and gastrointestinal symptoms. J Sports Sci Med 2019;18:772-779.',
+  'homer-2024':
+    'Homer KA, et al. Crossover of carbohydrate loading in lean dieting men. Nutrition 2024;127:112528 (described, not quoted).',
+  'trexler-2017':
+    'Trexler ET, Hirsch KR, Campbell BI, Smith-Ryan AE. Physiological changes following competition in male and female physique athletes: a pilot study. Int J Sport Nutr Exerc Metab 2017;27:458-466.',
+  'hulmi-2017':
+    'Hulmi JJ, Isola V, Suonpaa M, et al. The effects of intensive weight reduction on body composition and serum hormones in female fitness competitors. Front Physiol 2017;7:689.',
+  'rossow-2013':
+    'Rossow LM, Fukuda DH, Fahs CA, Loenneke JP, Stout JR. Natural bodybuilding competition preparation and recovery: a 12-month case study. Int J Sports Physiol Perform 2013;8:582-592.',
   'common-practice': 'Common practice of the trade, no source.',
   'adults-only':
     'Rule of this tool: energy restriction in growing people belongs under medical care; no published number is needed.',
