@@ -65,10 +65,10 @@ function Grid({ layout }: { readonly layout: PlotLayout }): JSX.Element {
         </g>
       ))}
       <line class="plot-axis" x1={left} x2={right} y1={bottom} y2={bottom} />
-      {layout.xTicks.map(({ at, words }) => (
+      {layout.xTicks.map(({ at, words, anchor }) => (
         <g key={at}>
           <line class="plot-axis" x1={at} x2={at} y1={bottom} y2={bottom + 7} />
-          <text class="plot-label" x={at} y={bottom + 24} text-anchor="middle">
+          <text class="plot-label" x={at} y={bottom + 24} text-anchor={anchor}>
             {words}
           </text>
         </g>

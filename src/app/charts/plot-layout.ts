@@ -10,12 +10,14 @@ export interface PlotAxes {
   /** Includes zero on the vertical axis: for amounts, not for body mass. */
   readonly fromZero?: boolean | undefined;
   readonly xTicks: (domain: readonly [number, number], most: number) => readonly number[];
-  readonly nameTick: (x: number, before: number | undefined) => string;
+  readonly nameTick: (x: number) => string;
 }
 
 export interface PlotTick {
   readonly at: number;
   readonly words: string;
+  /** Words at the paper's edge turn inwards. */
+  readonly anchor: 'middle' | 'end';
 }
 
 /** Where everything stands on a paper of this width, in px. */
@@ -58,8 +60,12 @@ export function layOut(data: PlotData, axes: PlotAxes, width: number): PlotLayou
     bottom,
     x,
     y,
-    xTicks: places.map((place, index) => ({ at: x(place), words: axes.nameTick(place, places[index - 1]) })),
-    yTicks: ticks.map((tick, index) => ({ at: y(tick), words: yWords[index] ?? '' })),
+    xTicks: places.map((place) => ({
+      at: x(place),
+      words: axes.nameTick(place),
+      anchor: x(place) > width - LABEL_PX / 2 ? 'end' : 'middle',
+    })),
+    yTicks: ticks.map((tick, index) => ({ at: y(tick), words: yWords[index] ?? '', anchor: 'end' })),
   };
 }
 

@@ -54,7 +54,7 @@ function ShelfLinks(): JSX.Element {
 
 function Shown({ example }: { readonly example: Example }): JSX.Element {
   return (
-    <Section title={example.name} level={3}>
+    <Section title={example.name}>
       <example.show />
     </Section>
   );

@@ -1,34 +1,26 @@
-import type { JSX } from 'preact';
-import { useId } from 'preact/hooks';
-import './field.css';
+import type { JSX, TargetedEvent } from 'preact';
+import { Field } from './field.tsx';
+import type { FieldWords } from './field.tsx';
 
-export interface FileFieldProps {
-  readonly label: string;
-  /** What the file chooser offers first, such as ".jsonl,.txt". */
-  readonly accept: string;
+export interface FileFieldProps extends FieldWords {
+  /** What the file chooser offers first: ".jsonl,.txt", "image/*". */
+  readonly accept?: string | undefined;
   readonly onFile: (file: File) => void;
 }
 
-/** Takes a file from the device. The same file may be chosen again. */
-export function FileField({ label, accept, onFile }: FileFieldProps): JSX.Element {
-  const id = useId();
+/** A file from the device. The same file may be chosen again after a problem. */
+export function FileField(props: FileFieldProps): JSX.Element {
+  const take = (event: TargetedEvent<HTMLInputElement>): void => {
+    const input = event.currentTarget;
+    const file = input.files?.item(0);
+    if (file) props.onFile(file);
+    input.value = '';
+  };
   return (
-    <div class="field">
-      <label class="field-label" for={id}>
-        {label}
-      </label>
-      <input
-        id={id}
-        class="field-file"
-        type="file"
-        accept={accept}
-        onChange={(event) => {
-          const { files } = event.currentTarget;
-          const file = files?.item(0);
-          if (file) onFile(file);
-          event.currentTarget.value = '';
-        }}
-      />
-    </div>
+    <Field {...props}>
+      {(ties) => (
+        <input {...ties} class="field-control field-file" type="file" accept={props.accept} onChange={take} />
+      )}
+    </Field>
   );
 }

@@ -20,10 +20,12 @@ export function Section(props: SectionProps): JSX.Element {
   return (
     <section class={`section section-${props.level ?? 2}`} aria-labelledby={id}>
       <div class={props.titleHidden === true ? 'unseen' : 'section-head'}>
-        <Heading class="section-title" id={id}>
-          {props.title}
-        </Heading>
-        {props.detail !== undefined && <span class="section-detail">{props.detail}</span>}
+        <div class="section-words">
+          <Heading class="section-title" id={id}>
+            {props.title}
+          </Heading>
+          {props.detail !== undefined && <span class="section-detail">{props.detail}</span>}
+        </div>
         {props.action !== undefined && <span class="section-action">{props.action}</span>}
       </div>
       {props.children}
