@@ -1,8 +1,9 @@
-import type { LimitReason } from '#core/limits/limit.ts';
+import { cardioCeiling } from '#core/limits/cardio-ceiling.ts';
+import { type LimitReason, stepAtOrBelow } from '#core/limits/limit.ts';
 import type { KilocaloriesPerDay } from '#core/units/quantities.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { type Change, sizeOf } from './change.ts';
-import { barrierTo, judge, type Judgement } from './judgement.ts';
+import { barrierTo, judge, type Judgement, lastWeekCardio } from './judgement.ts';
 import { FULL_PATHS, type OpenCourse, QUICK_PATHS } from './open-course.ts';
 
 /** Food and cardio move in steps that can be weighed out and walked. */
@@ -11,16 +12,29 @@ export const STEP_KCAL: KilocaloriesPerDay = 25;
 const MOST_STEPS = 24;
 /** Steps of the coarse look before the fine one. */
 const COARSE = 4;
-/** The chance a correction aims at, and the least at which a partial one, held back by a limit, is worth asking for. */
-export const AIM = 0.7;
+/**
+ * The chance a correction aims at: back on course with a little room. Most of the doubt is about today's body and will
+ * be settled by the weeks; food is not cut for doubt. Then the least at which a partial correction, held back by a
+ * limit, is worth asking for.
+ */
+export const AIM = 0.6;
 const WORTHWHILE = { probability: 0.4, gain: 0.1 } as const;
 
-/** Ways to move the course; `direction` -1 asks more of the athlete, 1 gives back. */
-const families: readonly ((kcal: KilocaloriesPerDay) => Change)[] = [
-  (kcal) => ({ energyKcal: kcal }),
-  (kcal) => ({ cardioKcal: -kcal }),
-  (kcal) => ({ energyKcal: kcal, cardioKcal: -kcal }),
-];
+/** A way to move the course by so many kcal a day: below zero asks more of the athlete, above gives back. */
+type Family = (kcal: KilocaloriesPerDay) => Change;
+
+/** Food; cardio; both in equal parts, cardio up to what a week may grow, or down to none, and food the rest. */
+function familiesOf(course: OpenCourse): readonly Family[] {
+  const present = course.future.goesOn.cardioKcal;
+  const ceiling = cardioCeiling(lastWeekCardio(course), course.setting.own).present;
+  const growth = Math.max(0, stepAtOrBelow(ceiling - present, STEP_KCAL));
+  const most = stepAtOrBelow(present, STEP_KCAL);
+  return [
+    (kcal) => ({ energyKcal: kcal }),
+    (kcal) => ({ cardioKcal: -kcal }),
+    (kcal) => ({ energyKcal: kcal, cardioKcal: kcal < 0 ? Math.min(-kcal, growth) : -Math.min(kcal, most) }),
+  ];
+}
 
 export interface CorrectionSearch {
   /** What is offered, smallest first; each inside every limit and judged over all paths. */
@@ -40,7 +54,7 @@ export function searchCorrections(course: OpenCourse, now: Judgement, direction:
   const offered: Judgement[] = [];
   const heldBackBy: LimitReason[] = [];
   let best: Judgement | undefined;
-  for (const family of families) {
+  for (const family of familiesOf(course)) {
     const found = searchFamily(course, (steps) => family(direction * steps * STEP_KCAL));
     if (found.barrier && !heldBackBy.some((reason) => reason.limit === found.barrier?.limit))
       heldBackBy.push(found.barrier);
@@ -50,8 +64,16 @@ export function searchCorrections(course: OpenCourse, now: Judgement, direction:
     const helps = probability >= WORTHWHILE.probability && probability >= now.probability + WORTHWHILE.gain;
     if (helps) offered.push(found.judged);
   }
-  offered.sort((a, b) => sizeOf(a.change) - sizeOf(b.change) || b.probability - a.probability);
-  return { offered, heldBackBy, best };
+  // Where cardio has no room, both is food alone and would stand there twice.
+  const distinct = offered.filter(
+    (one, k) => offered.findIndex((other) => sameChange(one.change, other.change)) === k,
+  );
+  distinct.sort((a, b) => sizeOf(a.change) - sizeOf(b.change) || b.probability - a.probability);
+  return { offered: distinct, heldBackBy, best };
+}
+
+function sameChange(a: Change, b: Change): boolean {
+  return (a.energyKcal ?? 0) === (b.energyKcal ?? 0) && (a.cardioKcal ?? 0) === (b.cardioKcal ?? 0);
 }
 
 interface Found {
@@ -111,7 +133,7 @@ const KEPT = 0.8;
  * stays at or above the body-fat floor; the smallest first (CRS-09). Under two steps it is not worth a word.
  */
 export function searchEasing(course: OpenCourse): readonly Judgement[] {
-  const eased = families.flatMap((family) => {
+  const eased = familiesOf(course).flatMap((family) => {
     let steps = 0;
     for (let next = COARSE / 2; next <= MOST_STEPS; next += COARSE / 2) {
       const change = family(next * STEP_KCAL);
@@ -121,7 +143,9 @@ export function searchEasing(course: OpenCourse): readonly Judgement[] {
     const judged = steps === 0 ? undefined : judge(course, family(steps * STEP_KCAL), FULL_PATHS);
     return judged ? [judged] : [];
   });
-  return eased.sort((a, b) => sizeOf(a.change) - sizeOf(b.change));
+  return eased
+    .filter((one, k) => eased.findIndex((other) => sameChange(one.change, other.change)) === k)
+    .sort((a, b) => sizeOf(a.change) - sizeOf(b.change));
 }
 
 /** What the target would take if no limit stood in the way, in food alone: said, never planned (CRS-09). */

@@ -4,7 +4,7 @@ import { lossRateCeiling } from '#core/limits/loss-rate-ceiling.ts';
 import { addDays } from '#core/units/civil-date.ts';
 import type { KilocaloriesPerDay, Kilograms, Percent } from '#core/units/quantities.ts';
 import { roundTo } from '#core/units/rounding.ts';
-import { AIM, STEP_KCAL } from './corrections.ts';
+import { STEP_KCAL } from './corrections.ts';
 import type { FutureDay } from './future-day.ts';
 import { energyFloorAt, judgeDays, type Judgement, lastWeekCardio, lookOf } from './judgement.ts';
 import { FULL_PATHS, type OpenCourse, QUICK_PATHS } from './open-course.ts';
@@ -47,6 +47,8 @@ export interface LaidCourse {
 }
 
 const MOST_WEEKS_LATER = 26;
+/** The chance a course is laid for: more room than a correction takes, for the weeks will bring their own. */
+const LAID_FOR = 0.7;
 
 /**
  * Works backwards from the show (CRS-12): the highest intake that brings the target within reach with a good chance,
@@ -87,10 +89,10 @@ function search(course: OpenCourse, wish: CourseWish, cardioKcal: KilocaloriesPe
   const slowest = allowed(lowest) ? lowest : leastStep(lowest, highest, allowed);
   const paced = slowest > lowest;
   const heldBackBy = paced ? pace.tightest : floor.tightest;
-  if (at(slowest).probability < AIM)
+  if (at(slowest).probability < LAID_FOR)
     return { energyKcal: slowest, cardioKcal, reached: false, paced, heldBackBy };
-  const tooMuch = leastStep(slowest, highest, (energyKcal) => at(energyKcal).probability < AIM);
-  const energyKcal = at(highest).probability >= AIM ? highest : Math.max(slowest, tooMuch - STEP_KCAL);
+  const tooMuch = leastStep(slowest, highest, (energyKcal) => at(energyKcal).probability < LAID_FOR);
+  const energyKcal = at(highest).probability >= LAID_FOR ? highest : Math.max(slowest, tooMuch - STEP_KCAL);
   return { energyKcal, cardioKcal, reached: true, paced, heldBackBy: undefined };
 }
 
@@ -169,7 +171,7 @@ function soonestShow(course: OpenCourse, wish: CourseWish, level: Level): string
   const count = course.future.days.length;
   for (let week = 1; week <= MOST_WEEKS_LATER; week++) {
     const days = daysAt(course, wish, level.energyKcal, level.cardioKcal, count + 7 * week);
-    if (judgeDays(course, days, QUICK_PATHS).probability >= AIM)
+    if (judgeDays(course, days, QUICK_PATHS).probability >= LAID_FOR)
       return addDays(course.setting.show, 7 * week);
   }
   return undefined;
