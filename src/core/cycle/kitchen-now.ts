@@ -59,8 +59,8 @@ function reader(catalogue: Catalogue): ReadItem {
 }
 
 /**
- * Foods that may go on today's plates: what is in stock and may be eaten, packed portions whole, and foods the athlete has at
- * hand uncounted. What is out of date is never offered (DAY-35).
+ * Foods that may go on today's plates: what is in stock and may be eaten (frozen berries and vegetables as they are), packed
+ * portions whole, and foods the athlete has at hand uncounted. What is out of date is never offered (DAY-35).
  */
 function plannableFoods(
   ledger: Ledger,
@@ -82,7 +82,8 @@ function plannedFood(
   stock: Available | undefined,
   freely: boolean,
 ): RequestFood | undefined {
-  if (!freely && (COOKED_FIRST.includes(food.storage) || !stock || stock.readyG <= 0)) return undefined;
+  const onHandG = stock ? stock.readyG + (food.storage === 'frozen-produce' ? stock.frozenG : 0) : 0;
+  if (!freely && (COOKED_FIRST.includes(food.storage) || onHandG <= 0)) return undefined;
   const { minG, maxG, unitG } = food.serving;
   const portionsG = (stock?.portions ?? [])
     .map((portion) => roundTo(portion.grams, 0))
@@ -108,6 +109,6 @@ function plannedFood(
   return {
     ...base,
     ...(unitG !== undefined && { unitG }),
-    ...(!freely && stock && { availableG: roundTo(stock.readyG, 0) }),
+    ...(!freely && { availableG: Math.floor(onHandG) }),
   };
 }
