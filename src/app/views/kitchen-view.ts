@@ -36,6 +36,8 @@ export interface KitchenView extends KitchenNow {
 }
 
 const HITS = 12;
+/** Offered before anything is typed. */
+const AT_HAND = 5;
 
 /** Catalogue and search index are drawn once for each state of the journal, the stock at each tick of the clock. */
 const catalogue = computed(() => createCatalogue(ledger.value));
@@ -51,7 +53,9 @@ export const kitchen = computed<KitchenView>(() => {
     nameOfFood: (id) => drawn.catalogue.food(id)?.name ?? drawn.catalogue.batch(id)?.name,
     itemOf: (id) => plateItemOf(id, 0),
     search: (typed) =>
-      index.value.find(typed, standings, HITS).map((food) => hitOf(food, standings.get(food.id))),
+      index.value
+        .find(typed, standings, typed.trim() === '' ? AT_HAND : HITS)
+        .map((food) => hitOf(food, standings.get(food.id))),
     readyPortions: readyPortions(drawn),
     containers: [...containers.values()],
   };
@@ -61,7 +65,12 @@ function hitOf(food: CatalogueFood, standing: Standing | undefined): FoodHit {
   const { energyKcal, proteinG, carbohydrateG, fatG } = food.per100g.nutrients;
   const macros = `${Math.round(energyKcal)} kcal, ${round1(proteinG)} P, ${round1(carbohydrateG)} C, ${round1(fatG)} F in 100 g`;
   const near = standing && standing.tier <= 1 ? 'in stock; ' : standing?.tier === 2 ? 'favourite; ' : '';
-  return { id: food.id, title: food.name, detail: near + macros };
+  return { id: food.id, title: capital(food.name), detail: near + macros };
+}
+
+/** The table writes names in small letters; as a title each begins with a capital. */
+export function capital(name: string): string {
+  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 function round1(value: number): string {

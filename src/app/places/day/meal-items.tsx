@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SheetItem, SheetMeal } from '#core/cycle/day-sheet.ts';
 import { Figure } from '../../parts/figure.tsx';
+import { capital } from '../../views/kitchen-view.ts';
 import { itemWhy } from './whys.ts';
 import './meal-items.css';
 
@@ -11,7 +12,7 @@ export function MealItems({ meal }: { readonly meal: SheetMeal }): JSX.Element {
       {meal.items.map((item, place) => (
         <li key={place} class="meal-item">
           <ItemFigure item={item} />
-          <span class="meal-item-name">{item.name}</span>
+          <span class="meal-item-name">{capital(item.name)}</span>
         </li>
       ))}
     </ul>

@@ -8,6 +8,7 @@ import { RunRow } from '../../parts/run-sheet.tsx';
 import { Tag } from '../../parts/tag.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { correct } from '../../state/open-journal.ts';
+import { capital } from '../../views/kitchen-view.ts';
 import { MealItems } from './meal-items.tsx';
 import { MealTools } from './meal-tools.tsx';
 import { macroWords } from './macro-words.ts';
@@ -116,7 +117,7 @@ function MealRow({
 }
 
 function names(items: readonly SheetItem[]): string {
-  return items.map((item) => item.name).join(', ');
+  return capital(items.map((item) => item.name).join(', '));
 }
 
 function lateWords(minutes: number): string {

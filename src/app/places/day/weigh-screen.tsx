@@ -14,6 +14,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { sheet } from '../../views/day-view.ts';
+import { capital } from '../../views/kitchen-view.ts';
 import {
   emptyWeigh,
   inTheBowlG,
@@ -112,7 +113,7 @@ function OnTheScale({ step, at, count, bowlG, show, onWeighed }: OnTheScaleProps
   return (
     <>
       <ScaleDisplay
-        item={step.name}
+        item={capital(step.name)}
         addG={step.plannedG}
         totalG={bowlG + step.plannedG}
         show={show}
@@ -149,7 +150,7 @@ function Steps({
       {steps.map((step, place) => (
         <ListRow
           key={step.index}
-          title={step.name}
+          title={capital(step.name)}
           state={place < at ? 'done' : place === at ? 'next' : 'plain'}
           figure={
             <Figure

@@ -1,20 +1,23 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
+import type { CookedBatch } from '#core/kitchen/cooked-batch.ts';
 import { scaleTotal, type NutrientTotal } from '#core/kitchen/nutrients.ts';
 import type { BatchStock, ContainerStock } from '#core/kitchen/stock.ts';
 import { Button } from '../../parts/button.tsx';
-import { Caution } from '../../parts/caution.tsx';
 import { Columns } from '../../parts/columns.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Facts } from '../../parts/facts.tsx';
 import { Figure } from '../../parts/figure.tsx';
+import { Note } from '../../parts/note.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import { WhyButton } from '../../parts/why-button.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { record } from '../../state/open-journal.ts';
 import { kitchen } from '../../views/kitchen-view.ts';
+import { sourceWords } from '../../views/source-words.ts';
 import { ContainerLabels } from './container-labels.tsx';
 import { PackRest } from './pack-rest.tsx';
 import { momentWords, shelfWhy, shelfWords } from './shelf-words.ts';
@@ -74,13 +77,28 @@ export function BatchScreen({ id }: { readonly id: string }): JSX.Element {
           <Facts
             items={cooked.ingredients.map(({ name, rawG }) => ({ name, value: `${Math.round(rawG)} g raw` }))}
           />
-          {cooked.storage.hints.map((hint) => (
-            <Caution key={hint.text} words={hint.text} source={hint.source} />
-          ))}
+          <StorageHints hints={cooked.storage.hints} />
         </Section>
       </Columns>
       {stock && <ContainerLabels stock={stock} />}
     </Page>
+  );
+}
+
+/** How it is cooled, kept and warmed, with who says so one tap away. */
+function StorageHints({ hints }: { readonly hints: CookedBatch['storage']['hints'] }): JSX.Element {
+  const why = {
+    title: 'Keeping a batch safe',
+    sentences: hints.map((hint) => hint.text),
+    source: [...new Set(hints.map((hint) => sourceWords(hint.source)))].join(' '),
+  };
+  return (
+    <>
+      {hints.slice(0, 2).map((hint) => (
+        <Note key={hint.text}>{hint.text}</Note>
+      ))}
+      <WhyButton why={why}>Who says so, and the rest</WhyButton>
+    </>
   );
 }
 

@@ -3,7 +3,6 @@ import type { JSX } from 'preact';
 import type { CatalogueFood } from '#core/kitchen/catalogue-food.ts';
 import { nutrientNames, nutrientWords } from '#core/kitchen/nutrients.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
-import { sources } from '#core/tables/sources.ts';
 import { Button } from '../../parts/button.tsx';
 import { CheckField } from '../../parts/check-field.tsx';
 import { Columns } from '../../parts/columns.tsx';
@@ -15,7 +14,8 @@ import { Section } from '../../parts/section.tsx';
 import { Table } from '../../parts/table.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { record } from '../../state/open-journal.ts';
-import { kitchen } from '../../views/kitchen-view.ts';
+import { capital, kitchen } from '../../views/kitchen-view.ts';
+import { sourceWords } from '../../views/source-words.ts';
 import { FoodStockRows } from './food-stock-rows.tsx';
 
 /** One food: what is in stock of it, how it is used, what it holds and who says so. */
@@ -32,7 +32,7 @@ export function FoodScreen({ id }: { readonly id: string }): JSX.Element {
     );
   }
   return (
-    <Page title={food.name} detail={food.state} back={pathTo('kitchen')}>
+    <Page title={capital(food.name)} detail={food.state} back={pathTo('kitchen')}>
       <Columns wide="even">
         <Section title="In stock">
           <FoodStockRows food={food} />
@@ -50,7 +50,6 @@ export function FoodScreen({ id }: { readonly id: string }): JSX.Element {
 
 function Composition({ food }: { readonly food: CatalogueFood }): JSX.Element {
   const { nutrients, spread, atLeast } = food.per100g;
-  const known: { readonly [key: string]: string | undefined } = sources;
   return (
     <>
       <Table
@@ -72,7 +71,7 @@ function Composition({ food }: { readonly food: CatalogueFood }): JSX.Element {
           };
         })}
       />
-      <Note>{`Source: ${known[food.basis] ?? food.basis}`}</Note>
+      <Note>{`Source: ${sourceWords(food.basis)}`}</Note>
     </>
   );
 }

@@ -8,7 +8,7 @@ import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Note } from '../../parts/note.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { athlete } from '../../views/athlete-view.ts';
-import { kitchen } from '../../views/kitchen-view.ts';
+import { capital, kitchen } from '../../views/kitchen-view.ts';
 import type { CookDraft } from './cook-draft.ts';
 import type { CookFieldsProps } from './cook-screen.tsx';
 
@@ -27,7 +27,7 @@ export function IngredientFields({ typed, change, problemAt }: CookFieldsProps):
       {typed.ingredients.map((line, place) => (
         <div class="ingredient" key={place}>
           <NumberField
-            label={kitchen.value.nameOfFood(line.food) ?? line.food}
+            label={capital(kitchen.value.nameOfFood(line.food) ?? line.food)}
             unit={line.unit}
             decimals={line.unit === 'g' ? 0 : 2}
             min={0}

@@ -10,7 +10,7 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { kitchen } from '../../views/kitchen-view.ts';
+import { capital, kitchen } from '../../views/kitchen-view.ts';
 import { needsEye, shelfWords } from './shelf-words.ts';
 
 const PLACES: readonly { readonly place: StockPlace; readonly title: string }[] = [
@@ -90,7 +90,7 @@ function Shelf({ place, title, batches, foods }: ShelfProps): JSX.Element | null
         {loose.map((food) => (
           <ListRow
             key={`${food.food} ${food.cameAtMs}`}
-            title={food.name}
+            title={capital(food.name)}
             detail={shelfWords(food.reading)}
             figure={<strong>{`${Math.round(food.grams)} g`}</strong>}
             state={needsEye(food.reading) ? 'next' : 'plain'}

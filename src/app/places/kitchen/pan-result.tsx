@@ -6,6 +6,7 @@ import { Caution } from '../../parts/caution.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Table } from '../../parts/table.tsx';
+import { sourceWords } from '../../views/source-words.ts';
 import type { CookDraft, CookReading } from './cook-draft.ts';
 
 export interface PanResultProps {
@@ -37,7 +38,7 @@ export function PanResult({ typed, reading }: PanResultProps): JSX.Element {
           key={check.kind}
           title="Weigh again?"
           words={`${check.kind === 'joint-yield' ? `A yield of ${percentFigure(check.found)}` : `${Math.round(check.found)} g`} is unusual for these ingredients. It is kept as weighed.`}
-          source={check.source}
+          source={sourceWords(check.source)}
         />
       ))}
       {portions.length > 0 && <PortionTable portions={portions} />}

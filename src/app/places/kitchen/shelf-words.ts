@@ -2,6 +2,7 @@ import type { ShelfReading } from '#core/kitchen/shelf-life.ts';
 import { formatInstant } from '#core/units/format-instant.ts';
 import { dateWords } from '#core/words/dates.ts';
 import type { Why } from '../../parts/why.ts';
+import { sourceWords } from '../../views/source-words.ts';
 import { offsetMinutesAt } from '../../state/clock.ts';
 
 /** "use by Thursday 4 March 18:00", "frozen", "out: bin it". */
@@ -47,6 +48,6 @@ export function shelfWhy(name: string, reading: ShelfReading, source: string): W
       'Counted from cooking, thawing or buying by the storage times of food-safety agencies; a mixed dish takes the shortest of its parts. Look and smell prove nothing.',
       ...minutes,
     ],
-    source,
+    source: sourceWords(source),
   };
 }
