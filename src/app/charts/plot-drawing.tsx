@@ -82,12 +82,7 @@ function Marks({ data, layout }: { readonly data: PlotData; readonly layout: Plo
   return (
     <g>
       {data.levels.map(({ value, words }) => (
-        <g key={words}>
-          <line class="plot-level" x1={left} x2={right} y1={layout.y(value)} y2={layout.y(value)} />
-          <text class="plot-words" x={left + 4} y={layout.y(value) - 6}>
-            {words}
-          </text>
-        </g>
+        <line key={words} class="plot-level" x1={left} x2={right} y1={layout.y(value)} y2={layout.y(value)} />
       ))}
       {data.marks.map(({ x, words }) => {
         const at = layout.x(x);
@@ -107,6 +102,11 @@ function Marks({ data, layout }: { readonly data: PlotData; readonly layout: Plo
           </g>
         );
       })}
+      {data.levels.map(({ value, words }) => (
+        <text key={words} class="plot-words" x={left + 4} y={layout.y(value) - 6}>
+          {words}
+        </text>
+      ))}
     </g>
   );
 }

@@ -96,7 +96,7 @@ function PlotReadOut(
       </Button>
       <p class="plot-values" aria-live="polite">
         {at === undefined ? (
-          <span class="plot-ask">Tap the drawing to read it</span>
+          <span class="plot-ask">Tap to read</span>
         ) : (
           <>
             <strong>{props.nameX(at)}</strong>

@@ -5,12 +5,13 @@
 declare const PRECACHED_FILES: readonly string[];
 declare const CONTENT_HASH: string;
 
+const FILES = PRECACHED_FILES;
 const CACHE_NAME = `stagewright-${CONTENT_HASH}`;
 
 async function keepAll(): Promise<void> {
   const cache = await caches.open(CACHE_NAME);
   // Past the browser's own cache: an old copy there must not enter a new version.
-  await cache.addAll(PRECACHED_FILES.map((file) => new Request(file, { cache: 'reload' })));
+  await cache.addAll(FILES.map((file) => new Request(file, { cache: 'reload' })));
 }
 
 async function dropOlder(worker: ServiceWorkerGlobalScope): Promise<void> {
@@ -30,7 +31,7 @@ async function answer(request: Request): Promise<Response> {
 function isOurs(request: Request, origin: string): boolean {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== origin) return false;
-  return request.mode === 'navigate' || PRECACHED_FILES.includes(url.pathname);
+  return request.mode === 'navigate' || FILES.includes(url.pathname);
 }
 
 function serve(worker: ServiceWorkerGlobalScope): void {

@@ -36,7 +36,7 @@ export function TimeRule(props: TimeRuleProps): JSX.Element {
         ))}
         {now !== undefined && now >= start && now <= end && (
           <g>
-            <line class="time-rule-now" x1={`${at(now)}%`} x2={`${at(now)}%`} y1="14" y2="84" />
+            <line class="time-rule-now" x1={`${at(now)}%`} x2={`${at(now)}%`} y1="14" y2="60" />
             <text
               class="time-rule-words"
               x={`${at(now)}%`}

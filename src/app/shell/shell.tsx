@@ -28,12 +28,12 @@ export function Shell({ places }: { readonly places: readonly Place[] }): JSX.El
         To the page
       </button>
       {!asks && <SteelRule places={places} current={current} />}
-      <div class="shell-status">
-        <SavedStatus />
-      </div>
       <main class="shell-main" ref={main} tabIndex={-1}>
         <DemoLine />
         <UpdateLine />
+        <div class="shell-status">
+          <SavedStatus />
+        </div>
         <MainScreen places={places} asks={asks} />
       </main>
       <UndoPlace onShown={setStrip} />

@@ -3,7 +3,7 @@ import { Button } from '../parts/button.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { openWhich, which, chosen } from '../state/journals.ts';
 import { retrySaving, saving } from '../state/open-journal.ts';
-import { pathTo } from './route.ts';
+import { pathTo, route } from './route.ts';
 import { takeWaitingVersion, waitingVersion } from './updates.ts';
 
 /** Whether what was entered is kept. Where it is not, it says why and tries again. */
@@ -26,16 +26,17 @@ export function SavedStatus(): JSX.Element {
 
 /** Whose journal is open while it is the invented athlete's, and one tap to one's own. */
 export function DemoLine(): JSX.Element | null {
-  if (which.value !== 'demo') return null;
+  // On a subpage the hands are busy: the line stays with the front pages.
+  if (which.value !== 'demo' || route.value.rest.length > 0) return null;
   return (
     <aside class="demo-line" aria-label="Demo">
       <p class="demo-words">
         {chosen.value
-          ? 'You are looking at an invented athlete.'
-          : 'This is an invented athlete on a day that runs late. Look around and try everything: it changes nothing of yours.'}
+          ? 'An invented athlete’s journal.'
+          : 'An invented athlete on a day that runs late. Try everything.'}
       </p>
       <Button onPress={() => void openWhich('own')} href={pathTo('day')}>
-        Start my own journal
+        Start my own
       </Button>
     </aside>
   );
