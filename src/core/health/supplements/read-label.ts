@@ -2,7 +2,7 @@ import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { LabelLine } from '#core/journal/kinds/health.ts';
 import { internationalUnits, nutrientNames } from '#core/tables/nutrient-names.ts';
 import type { MassUnit } from '#core/tables/upper-limits.ts';
-import { findSubstance, type FoundSubstance } from './find-substance.ts';
+import { findSubstance, nutrientOf, type FoundSubstance } from './find-substance.ts';
 
 export type Product = DataOf<'supplement-defined'>;
 
@@ -42,7 +42,7 @@ function readLine(line: LabelLine, perUnits: number): LabelPart {
       : found.kind === 'substance'
         ? found.substance.key
         : undefined;
-  const unit: MassUnit = found.kind === 'nutrient' ? found.nutrient.unit : 'mg';
+  const unit: MassUnit = found.kind === 'nutrient' && key !== undefined ? nutrientOf(key).unit : 'mg';
   const common = { printed: line.of, found, key, unit, ...(form === undefined ? {} : { form }) };
   if (line.amount === undefined || line.unit === undefined)
     return { ...common, note: 'the label does not say how much' };
