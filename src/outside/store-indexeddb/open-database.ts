@@ -1,4 +1,4 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 
 /**
  * `log` holds the journal: a record is a run of entries as JSON Lines, under a number that only grows. `blobs` holds
@@ -10,6 +10,8 @@ interface Schema extends DBSchema {
 }
 
 export type Database = IDBPDatabase<Schema>;
+/** A change of the log under way. */
+export type Change = IDBPTransaction<Schema, ['log'], 'readwrite'>;
 
 /** One connection, opened when first needed and again after the browser cut it. */
 export interface Connection {

@@ -1,5 +1,6 @@
 import type { Entry } from '#core/journal/entry.ts';
 import type { AppendOutcome, JournalStore, StoredEntries } from '../store-port/journal-store.ts';
+import { storeUnreachable } from '../store-port/store-problems.ts';
 
 /**
  * A journal kept for as long as the program runs: for tests, and where a browser offers no storage. `disk` is what
@@ -13,14 +14,24 @@ export function memoryStore(disk: Map<number, readonly Entry[]> = new Map()): Jo
       return Promise.resolve({ entries, problems: [], mark: lastMark() });
     },
     append: (entries): Promise<AppendOutcome> => {
-      const mark = lastMark() + 1;
-      if (entries.length > 0) disk.set(mark, structuredClone(entries));
-      return Promise.resolve({ status: 'saved', mark: lastMark() });
+      try {
+        if (entries.length > 0) disk.set(lastMark() + 1, structuredClone(entries));
+        return Promise.resolve({ status: 'saved', mark: lastMark() });
+      } catch (fault) {
+        const detail = fault instanceof Error ? fault.message : String(fault);
+        return Promise.resolve({ status: 'notSaved', problem: storeUnreachable(detail) });
+      }
     },
     tidy: () => {
-      const [mark, entries] = [lastMark(), [...disk.values()].flat()];
-      disk.clear();
-      if (entries.length > 0) disk.set(mark, entries);
+      const marks = [...disk.keys()];
+      const entries = [...disk.values()].flat();
+      try {
+        // The packed record first, then away with the others: stopped in between, entries are there twice, which counts once.
+        if (marks.length > 1) disk.set(lastMark(), entries);
+        for (const mark of marks.slice(0, -1)) disk.delete(mark);
+      } catch {
+        // Packing is a favour to the next start: what could not be packed is still there.
+      }
       return Promise.resolve();
     },
     erase: () => {

@@ -24,7 +24,7 @@ export interface JournalStore {
   read(afterMark: number): Promise<StoredEntries>;
   /** Keeps all of the entries or none; answered `saved` only once they outlive this program. Never rejects. */
   append(entries: readonly Entry[]): Promise<AppendOutcome>;
-  /** Packs small records together for a quicker start. Changes nothing that `read` answers but the marks. */
+  /** Packs small records together for a quicker start; where it cannot, all stays as it was. Changes nothing read. */
   tidy(): Promise<void>;
   /** Forgets everything in this store for good. */
   erase(): Promise<void>;
