@@ -1,4 +1,4 @@
-import type { Ledger } from '../journal/ledger.ts';
+import type { Fact, Ledger } from '../journal/ledger.ts';
 import type { Problem } from '../problems/problem.ts';
 import {
   moveContainer,
@@ -9,72 +9,47 @@ import {
   type BatchContainers,
 } from './batch-containers.ts';
 import type { CookedBatch } from './cooked-batch.ts';
-import { eventOf, type KitchenEvent } from './kitchen-event.ts';
+import { eventsOf, type KitchenEvent } from './kitchen-event.ts';
 
 export type OpenBatches = Map<string, BatchContainers>;
 
-/** Everything that happens to cooked batches: cooked, packed, weighed again, moved, eaten. */
+/** Everything that happens to cooked batches but being eaten: cooked, packed, weighed again, moved. */
 export function batchEvents(
   ledger: Ledger,
   batches: ReadonlyMap<string, CookedBatch>,
   open: OpenBatches,
   notes: Problem[],
+  untilMs: number,
 ): KitchenEvent[] {
   const say = (problem: Problem | undefined) => {
     if (problem) notes.push(problem);
   };
-  const events: KitchenEvent[] = [];
-  for (const fact of ledger.of('batch-cooked')) {
-    const batch = batches.get(fact.data.batch);
-    if (batch?.entry === fact.entry.id)
-      events.push(eventOf(fact, () => open.set(batch.batch, openBatch(batch))));
-  }
-  for (const fact of ledger.of('batch-portioned')) {
-    const { batch, portionsG, place } = fact.data;
-    events.push(
-      eventOf(fact, () => {
-        const of = open.get(batch);
-        if (of) say(pack(of, portionsG, place, fact.epochMs, fact.entry.id));
-      }),
-    );
-  }
-  for (const fact of ledger.of('batch-reweighed')) {
-    const { batch, portion = 0, leftG } = fact.data;
-    events.push(
-      eventOf(fact, () => {
-        const of = open.get(batch);
-        if (of) say(reweigh(of, portion, leftG, fact.epochMs, fact.entry.id));
-      }),
-    );
-  }
-  for (const fact of ledger.of('portion-moved')) {
-    const { batch, portion = 0, to } = fact.data;
-    events.push(
-      eventOf(fact, () => {
-        const of = open.get(batch);
-        if (of) moveContainer(of, portion, to, fact.epochMs, fact.data);
-      }),
-    );
-  }
-  return [...events, ...eatenFromBatches(ledger, open, say)];
+  return [
+    ...eventsOf(ledger.of('batch-cooked'), untilMs, ({ data, entry }) => {
+      const batch = batches.get(data.batch);
+      if (batch?.entry === entry.id) open.set(batch.batch, openBatch(batch));
+    }),
+    ...eventsOf(ledger.of('batch-portioned'), untilMs, ({ data, entry, epochMs }) => {
+      const of = open.get(data.batch);
+      if (of) say(pack(of, data.portionsG, data.place, epochMs, entry.id));
+    }),
+    ...eventsOf(ledger.of('batch-reweighed'), untilMs, ({ data, entry, epochMs }) => {
+      const of = open.get(data.batch);
+      if (of) say(reweigh(of, data.portion ?? 0, data.leftG, epochMs, entry.id));
+    }),
+    ...eventsOf(ledger.of('portion-moved'), untilMs, ({ data, epochMs }) => {
+      const of = open.get(data.batch);
+      if (of) moveContainer(of, data.portion ?? 0, data.to, epochMs, data);
+    }),
+  ];
 }
 
-function eatenFromBatches(
-  ledger: Ledger,
-  open: OpenBatches,
-  say: (problem: Problem | undefined) => void,
-): KitchenEvent[] {
-  const events: KitchenEvent[] = [];
-  for (const fact of ledger.of('meal-eaten')) {
-    for (const item of fact.data.items) {
-      if (item.source !== 'batch') continue;
-      events.push(
-        eventOf(fact, () => {
-          const of = open.get(item.batch);
-          if (of) say(takeFromBatch(of, item.portion, item.grams, fact.entry.id));
-        }),
-      );
-    }
+/** What a meal takes from the batches. */
+export function eatFromBatches(fact: Fact<'meal-eaten'>, open: OpenBatches, notes: Problem[]): void {
+  for (const item of fact.data.items) {
+    const of = item.source === 'batch' ? open.get(item.batch) : undefined;
+    if (item.source !== 'batch' || !of) continue;
+    const problem = takeFromBatch(of, item.portion, item.grams, fact.entry.id);
+    if (problem) notes.push(problem);
   }
-  return events;
 }

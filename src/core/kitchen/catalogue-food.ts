@@ -45,7 +45,16 @@ export function fromTable(food: TableFood): CatalogueFood {
   };
 }
 
+const defined = new WeakMap<FoodDefinition, CatalogueFood>();
+
+/** An own food. One definition is one food, however often the catalogue is drawn, so that what is worked out from it can be kept. */
 export function fromDefinition(definition: FoodDefinition): CatalogueFood {
+  const known = defined.get(definition) ?? makeOwnFood(definition);
+  defined.set(definition, known);
+  return known;
+}
+
+function makeOwnFood(definition: FoodDefinition): CatalogueFood {
   const { food, name, state, per100g, unit, label } = definition;
   return {
     id: food,
@@ -85,9 +94,24 @@ function wholeUnits(grams: Grams): Serving {
   return { minG: grams, maxG: grams * 6, unitG: grams };
 }
 
+interface Preferred {
+  readonly preference: FoodPreference;
+  readonly food: CatalogueFood;
+}
+
+const preferred = new WeakMap<CatalogueFood, Preferred>();
+
 /** A food as this athlete uses it. */
 export function asPreferred(food: CatalogueFood, preference: FoodPreference | undefined): CatalogueFood {
   if (!preference) return food;
+  const before = preferred.get(food);
+  if (before?.preference === preference) return before.food;
+  const changed = applyPreference(food, preference);
+  preferred.set(food, { preference, food: changed });
+  return changed;
+}
+
+function applyPreference(food: CatalogueFood, preference: FoodPreference): CatalogueFood {
   const unitG = preference.unit?.grams ?? food.serving.unitG;
   const minG = preference.minG ?? (preference.unit ? preference.unit.grams : food.serving.minG);
   const maxG = Math.max(minG, preference.maxG ?? food.serving.maxG);

@@ -3,7 +3,7 @@ import type { Problem } from '../problems/problem.ts';
 import { tableFoods } from '../tables/foods.ts';
 import type { RicePolicy } from '../tables/storage-clock.ts';
 import { strengthAt } from './batch-containers.ts';
-import { batchEvents, type OpenBatches } from './batch-events.ts';
+import { batchEvents, eatFromBatches, type OpenBatches } from './batch-events.ts';
 import {
   asPreferred,
   fromDefinition,
@@ -12,7 +12,7 @@ import {
   type FoodPreference,
 } from './catalogue-food.ts';
 import { batchFood, batchFoodId, cookedBatch, type CookedBatch } from './cooked-batch.ts';
-import { play } from './kitchen-event.ts';
+import { eventsOf, play } from './kitchen-event.ts';
 import { recipeFood, recipeFoodId, type Recipe } from './recipe-food.ts';
 
 /** Every food there is to eat or cook with: bundled, own, cooked, recipes. Drawn from the journal, holds no stock. */
@@ -116,11 +116,18 @@ function strengths(ledger: Ledger, batches: ReadonlyMap<string, CookedBatch>): C
   let open: OpenBatches | undefined;
   return (batch, portion, atMs) => {
     if (ledger.of('batch-reweighed').length === 0) return 1;
-    if (!open) {
-      open = new Map();
-      play(batchEvents(ledger, batches, open, []), Number.POSITIVE_INFINITY);
-    }
+    open ??= followed(ledger, batches);
     const of = open.get(batch);
     return of ? strengthAt(of, portion, atMs) : 1;
   };
+}
+
+function followed(ledger: Ledger, batches: ReadonlyMap<string, CookedBatch>): OpenBatches {
+  const open: OpenBatches = new Map();
+  const ever = Number.POSITIVE_INFINITY;
+  play([
+    ...batchEvents(ledger, batches, open, [], ever),
+    ...eventsOf(ledger.of('meal-eaten'), ever, (fact) => eatFromBatches(fact, open, [])),
+  ]);
+  return open;
 }

@@ -70,13 +70,36 @@ function unknownForm(form: string, index: number): Outcome<never> {
   );
 }
 
+interface Remembered {
+  readonly rice: RicePolicy;
+  readonly foods: readonly (CatalogueFood | undefined)[];
+  readonly outcome: Outcome<CookedBatch>;
+}
+
+/** A pan's balance depends on its fact, its foods and the rice rule alone: while all are the same, it is not drawn again. */
+const remembered = new WeakMap<Fact<'batch-cooked'>, Remembered>();
+
 /** A batch of the journal with its balance. A fact that cannot be is answered as a problem at its entry, never thrown. */
 export function cookedBatch(
   fact: Fact<'batch-cooked'>,
   foodOf: FoodLookup,
   rice: RicePolicy,
 ): Outcome<CookedBatch> {
-  const { data, entry, epochMs } = fact;
+  const foods = fact.data.ingredients.map(({ food }) => foodOf(food));
+  const before = remembered.get(fact);
+  if (before?.rice === rice && before.foods.every((food, index) => food === foods[index])) {
+    return before.outcome;
+  }
+  const outcome = drawBatch(fact, foodOf, rice);
+  remembered.set(fact, { rice, foods, outcome });
+  return outcome;
+}
+
+function drawBatch(
+  { data, entry, epochMs }: Fact<'batch-cooked'>,
+  foodOf: FoodLookup,
+  rice: RicePolicy,
+): Outcome<CookedBatch> {
   const resolved = resolvePan(data, foodOf);
   if (!resolved.ok) return { ok: false, problem: { ...resolved.problem, path: entry.id } };
   const balance = balancePan(resolved.value.pan);
@@ -97,8 +120,16 @@ export function cookedBatch(
   });
 }
 
-/** A cooked batch as a food per 100 g, as the mass balance has it. */
+const asFood = new WeakMap<CookedBatch, CatalogueFood>();
+
+/** A cooked batch as a food per 100 g, as the mass balance has it. One batch is one food, however often it is asked for. */
 export function batchFood(batch: CookedBatch): CatalogueFood {
+  const known = asFood.get(batch) ?? makeBatchFood(batch);
+  asFood.set(batch, known);
+  return known;
+}
+
+function makeBatchFood(batch: CookedBatch): CatalogueFood {
   const id = batchFoodId(batch.batch);
   return {
     id,

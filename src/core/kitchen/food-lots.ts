@@ -47,20 +47,20 @@ export function addLot(
 export function takeFood(
   lots: FoodLots,
   food: string,
-  name: string,
+  name: () => string,
   grams: Grams,
   atMs: number,
   entry: string,
 ): Problem | undefined {
   const own = lots.get(food);
   if (!own) return undefined;
-  const left = takeFrom(inOrderOfUse(own, atMs), grams);
+  const left = takeFrom(own.length > 1 ? inOrderOfUse(own, atMs) : own, grams);
   dropEmpty(lots, food);
   if (left <= CRUMBS_G) return undefined;
   return note(
     'kitchen/more-eaten-than-counted',
     entry,
-    `${figure(left)} g more ${name} were taken than was counted.`,
+    `${figure(left)} g more ${name()} were taken than was counted.`,
     'Count what is there.',
   );
 }
@@ -146,8 +146,11 @@ function takeFrom(ordered: readonly Lot[], grams: Grams): Grams {
 }
 
 function dropEmpty(lots: FoodLots, food: string): void {
-  lots.set(
-    food,
-    (lots.get(food) ?? []).filter((lot) => lot.grams >= CRUMBS_G),
-  );
+  const own = lots.get(food);
+  if (own?.some((lot) => lot.grams < CRUMBS_G)) {
+    lots.set(
+      food,
+      own.filter((lot) => lot.grams >= CRUMBS_G),
+    );
+  }
 }

@@ -129,7 +129,7 @@ function readDays(clock: ShelfClock, atMs: number, minutesOut: Minutes): ShelfRe
   const { limit, place } = clock;
   const limitMs = (limit.hours ?? Number.POSITIVE_INFINITY) * HOUR_MS;
   const leftMs = limitMs - agedAt(clock, atMs);
-  const useByMs = atMs + leftMs;
+  const useByMs = (limit.pausedIn.includes(place) ? clock.sinceMs : atMs) + leftMs;
   // Freezing does not bring back what was out before.
   if (leftMs <= 0) {
     return {

@@ -5,7 +5,7 @@ import { parseInstant } from '../units/instant.ts';
 import type { Grams } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 import { takeFromBatch, type BatchContainers } from './batch-containers.ts';
-import { batchEvents, type OpenBatches } from './batch-events.ts';
+import { batchEvents, eatFromBatches, type OpenBatches } from './batch-events.ts';
 import type { Catalogue } from './catalogue.ts';
 import { batchFoodId, type CookedBatch } from './cooked-batch.ts';
 import {
@@ -18,7 +18,7 @@ import {
   takeFood,
   type FoodLots,
 } from './food-lots.ts';
-import { eventOf, play, type KitchenEvent } from './kitchen-event.ts';
+import { eventsOf, play, type KitchenEvent } from './kitchen-event.ts';
 import { readClock, shelfLimit, type ShelfLimit, type ShelfReading, type StockPlace } from './shelf-life.ts';
 
 /** Grams of a food in one place that came together. */
@@ -64,12 +64,11 @@ export function stockAt(ledger: Ledger, catalogue: Catalogue, atMs: number): Sto
   const open: OpenBatches = new Map();
   const lots: FoodLots = new Map();
   const notes: Problem[] = [];
-  const events = [
-    ...batchEvents(ledger, catalogue.batches(), open, notes),
-    ...lotEvents(ledger, catalogue, lots),
-    ...usedEvents(ledger, catalogue, lots, open, notes),
-  ];
-  play(events, atMs);
+  play([
+    ...batchEvents(ledger, catalogue.batches(), open, notes, atMs),
+    ...lotEvents(ledger, catalogue, lots, atMs),
+    ...usedEvents(ledger, catalogue, lots, open, notes, atMs),
+  ]);
   return {
     atMs,
     foods: [...lots.values()]
@@ -89,63 +88,53 @@ export function stockAt(ledger: Ledger, catalogue: Catalogue, atMs: number): Sto
 }
 
 /** Bought, counted, moved. */
-function lotEvents(ledger: Ledger, catalogue: Catalogue, lots: FoodLots): KitchenEvent[] {
+function lotEvents(ledger: Ledger, catalogue: Catalogue, lots: FoodLots, untilMs: number): KitchenEvent[] {
   const limitOf = (food: string): ShelfLimit =>
     shelfLimit(catalogue.food(food)?.storage ?? 'raw-mince', catalogue.rice);
-  const events: KitchenEvent[] = [];
-  for (const fact of ledger.of('stock-bought')) {
-    const { food, grams, place } = fact.data;
-    events.push(
-      eventOf(fact, () => addLot(lots, food, grams, place, dated(fact, limitOf(food)), fact.epochMs)),
-    );
-  }
-  for (const fact of ledger.of('stock-counted')) {
-    const { food, grams, place, useBy } = fact.data;
-    events.push(
-      eventOf(fact, () => {
-        const limit = dated(fact, limitOf(food));
-        countFood(lots, food, grams, place, limit, fact.epochMs);
-        if (useBy !== undefined) dateLots(lots, food, place, limit, fact.epochMs);
-      }),
-    );
-  }
-  for (const fact of ledger.of('stock-moved')) {
-    const { food, grams, from, to } = fact.data;
-    events.push(eventOf(fact, () => moveFood(lots, food, grams, from, to, fact.epochMs, fact.data)));
-  }
-  return events;
+  return [
+    ...eventsOf(ledger.of('stock-bought'), untilMs, (fact) => {
+      const { food, grams, place } = fact.data;
+      addLot(lots, food, grams, place, dated(fact, limitOf(food)), fact.epochMs);
+    }),
+    ...eventsOf(ledger.of('stock-counted'), untilMs, (fact) => {
+      const { food, grams, place, useBy } = fact.data;
+      const limit = dated(fact, limitOf(food));
+      countFood(lots, food, grams, place, limit, fact.epochMs);
+      if (useBy !== undefined) dateLots(lots, food, place, limit, fact.epochMs);
+    }),
+    ...eventsOf(ledger.of('stock-moved'), untilMs, ({ data, epochMs }) => {
+      moveFood(lots, data.food, data.grams, data.from, data.to, epochMs, data);
+    }),
+  ];
 }
 
-/** Cooked, eaten, thrown away: what lowers the lots. */
+/** Cooked, eaten, thrown away: what lowers the stock. */
 function usedEvents(
   ledger: Ledger,
   catalogue: Catalogue,
   lots: FoodLots,
   open: OpenBatches,
   notes: Problem[],
+  untilMs: number,
 ): KitchenEvent[] {
   const take = (food: string, grams: Grams, fact: Fact) => {
     const batch = food.startsWith(BATCH_PREFIX) ? open.get(food.slice(BATCH_PREFIX.length)) : undefined;
     const problem = batch
       ? takeFromBatch(batch, undefined, grams, fact.entry.id)
-      : takeFood(lots, food, nameOf(catalogue, food), grams, fact.epochMs, fact.entry.id);
+      : takeFood(lots, food, () => nameOf(catalogue, food), grams, fact.epochMs, fact.entry.id);
     if (problem) notes.push(problem);
   };
-  const events: KitchenEvent[] = [];
-  for (const fact of ledger.of('batch-cooked')) {
-    if (!fact.data.fromStock) continue;
-    for (const { food, rawG } of fact.data.ingredients)
-      events.push(eventOf(fact, () => take(food, rawG, fact)));
-  }
-  for (const fact of ledger.of('meal-eaten')) {
-    for (const item of fact.data.items) {
-      if (item.source === 'food') events.push(eventOf(fact, () => take(item.food, item.grams, fact)));
-    }
-  }
-  for (const fact of ledger.of('stock-binned')) {
-    events.push(eventOf(fact, () => take(fact.data.food, fact.data.grams, fact)));
-  }
-  return events;
+  return [
+    ...eventsOf(ledger.of('batch-cooked'), untilMs, (fact) => {
+      if (!fact.data.fromStock) return;
+      for (const { food, rawG } of fact.data.ingredients) take(food, rawG, fact);
+    }),
+    ...eventsOf(ledger.of('meal-eaten'), untilMs, (fact) => {
+      eatFromBatches(fact, open, notes);
+      for (const item of fact.data.items) if (item.source === 'food') take(item.food, item.grams, fact);
+    }),
+    ...eventsOf(ledger.of('stock-binned'), untilMs, (fact) => take(fact.data.food, fact.data.grams, fact)),
+  ];
 }
 
 const BATCH_PREFIX = batchFoodId('');

@@ -76,5 +76,9 @@ function hit(
 function byStandingThenScore(a: Hit, b: Hit): number {
   const byTier = a.standing.tier - b.standing.tier;
   if (byTier !== 0) return byTier;
-  return b.score - a.score || byStanding(a.standing, b.standing) || (a.food.name.toLowerCase() < b.food.name.toLowerCase() ? -1 : 1);
+  return (
+    b.score - a.score ||
+    byStanding(a.standing, b.standing) ||
+    (a.food.name.toLowerCase() < b.food.name.toLowerCase() ? -1 : 1)
+  );
 }
