@@ -137,6 +137,24 @@ describe('the batch door', () => {
     expect(Object.entries(perPortion[0]?.rawG ?? {})).toEqual([['__proto__', 340]]);
   });
 
+  it('[BAT-13] asks for drained fat where meat is over 12 % fat and none was entered', () => {
+    const fatty = [{ name: 'beef', rawG: 680, per100g: beef8020 }];
+    const asks = (request: object) =>
+      answer({ ...worked, ...request })
+        .why.join(' ')
+        .includes('if fat was poured off');
+    expect(asks({ ingredients: fatty })).toBe(true);
+    expect(asks({ ingredients: fatty, drainedFatG: 36 })).toBe(false);
+    expect(asks({})).toBe(false);
+  });
+
+  it('[BAT-16] a rounded label may pass 100 g of macros a little, 105 at most', () => {
+    const made = (fatG: number) => ({ energyKcal: 900, proteinG: 2, fatG, carbohydrateG: 6 });
+    const pan = (fatG: number) =>
+      problem({ ingredients: [...worked.ingredients, { name: 'paste', rawG: 10, per100g: made(fatG) }] });
+    expect([pan(96)?.code, pan(98)?.code]).toEqual([undefined, 'kitchen/more-than-its-weight']);
+  });
+
   it('[BAT-12] refuses what cannot be, each with its own code and place', () => {
     const codes = [
       problem({ containerG: 1002 }),

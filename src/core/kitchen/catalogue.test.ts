@@ -7,6 +7,7 @@ import {
 } from '../../../test/journal/kitchen-journal.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import { createLedger } from '../journal/ledger.ts';
+import { amountChoices } from './amount-choices.ts';
 import { createCatalogue } from './catalogue.ts';
 import { foodIdOf, nutrientsOfItem, nutrientsOfItems, plateItemOf } from './item-nutrients.ts';
 import { byStanding, pickingStandings } from './picking-order.ts';
@@ -94,6 +95,20 @@ describe('the catalogue', () => {
     const food = createCatalogue(kitchenJournal(preferred)).food(RICE);
     expect(food?.serving).toEqual({ minG: 60, maxG: 110, unitG: 30 });
     expect(food?.measures[0]).toEqual({ amount: 1, unit: 'scoop', grams: 30 });
+  });
+
+  /** Weights of source usda-sr28: a cup of whole milk 244 g, a tablespoon of olive oil 13.5 g, a large egg 50 g. */
+  it('[BAT-01] amounts may be said in household measures, and in millilitres where the food has a plain volume', () => {
+    const catalogue = createCatalogue(kitchenJournal());
+    const choices = (ndb: string) => {
+      const food = catalogue.food(`usda-sr28:${ndb}`);
+      return new Map((food ? amountChoices(food) : []).map(({ name, grams }) => [name, grams]));
+    };
+    expect(choices('01077').get('cup')).toBe(244);
+    expect(choices('01077').get('100 mL')).toBeCloseTo(103.1, 1);
+    expect(choices('01123').get('large')).toBe(50);
+    expect(choices('15151').get('large')).toBe(5.5);
+    expect(choices('23562').has('100 mL')).toBe(false);
   });
 
   it('[BAT-50] a recipe adds up from its raw weights, per slice and per 100 g', () => {

@@ -144,6 +144,16 @@ describe('a label read back', () => {
     expect(why.join(' ')).toContain('More sugars (at least 8.5 g) than carbohydrate (under 5.5 g)');
   });
 
+  it('[BAT-44] per 100 g is the printed figure over the serving; what is not printed is absent', () => {
+    expect(answer(made(50, { sodiumMg: 65 })).per100g).toEqual({
+      energyKcal: 384.6154,
+      proteinG: 46.1538,
+      fatG: 11.5385,
+      carbohydrateG: 38.4615,
+      sodiumMg: 500,
+    });
+  });
+
   it('[BAT-45] refuses no serving, 120 g of macros in 100 g, unknown rules and unknown fields', () => {
     const problem = (request: object) => {
       const outcome = answerLabel(request);

@@ -2,9 +2,9 @@ import { answered, refused, type Outcome } from '../problems/problem.ts';
 import type { Grams } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 import type { PanCheck } from './batch-request.ts';
-import { figure, percentFigure } from './figure.ts';
+import { figure, listed, percentFigure } from './figure.ts';
 import { scaleTotal, sumNutrients, type NutrientTotal } from './nutrients.ts';
-import { macroGrams, type Pan, type PanIngredient } from './pan.ts';
+import { macroGrams, waterPer100g, type Pan, type PanIngredient } from './pan.ts';
 import { panBounds, panChecks } from './pan-checks.ts';
 
 /** General factor of fat; drained fat leaves as fat (BAT-13). Source cfr-101-9. */
@@ -166,5 +166,17 @@ function balanceSentences(pan: Pan, rawG: Grams, cookedG: Grams, checks: readonl
         : `That is outside what these ingredients come to, ${range}: weigh again, or check the list. The weighed pan counts.`,
     );
   }
+  const fatty = pan.drainedFatG === 0 ? pan.ingredients.filter(isFatMeat).map((one) => one.name) : [];
+  if (fatty.length > 0) {
+    sentences.push(
+      `${listed(fatty)} ${fatty.length === 1 ? 'is' : 'are'} more than 12 % fat: if fat was poured off, weigh it and enter it as drained.`,
+    );
+  }
   return sentences;
+}
+
+/** Above 12 % fat what is poured off matters: five grams and more of 100 g raw by the published rows. */
+function isFatMeat(ingredient: PanIngredient): boolean {
+  const { proteinG, fatG, carbohydrateG } = ingredient.per100g.nutrients;
+  return fatG > 12 && proteinG >= 10 && carbohydrateG < 5 && waterPer100g(ingredient) > 40;
 }
