@@ -13,7 +13,7 @@ const APP_FOLDER = join(import.meta.dirname, '../../dist/app');
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** Headless, without a sandbox (tests may run as root), and without a call to anyone. */
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',

@@ -1,8 +1,12 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { journalStoreContract } from '../contract/journal-store-contract.ts';
 import { buildPage } from './build-page.ts';
 import { useBrowser } from './harness.ts';
+import { ownProcess } from './own-process.ts';
 import type { StorePage } from './pages/store-page.ts';
 
 let folder = '';
@@ -69,6 +73,29 @@ describe('the browser store under force', () => {
       for (const append of acknowledged) expect(Object.keys(counts)).toContain(String(append));
     },
   );
+
+  test('[JRN-64] the whole browser is killed: what was acknowledged is in the profile', async () => {
+    const profile = await mkdtemp(join(tmpdir(), 'stagewright-profile-'));
+    const first = await ownProcess(profile);
+    const page = (await first.browser.contexts()[0]?.newPage()) ?? (await first.browser.newPage());
+    const acknowledged: number[] = [];
+    await page.exposeFunction('acknowledge', (append: number) => void acknowledged.push(append));
+    await page.goto(bench.address());
+    const running = call(page, 'keepUntilDown', 'killed', 0).catch(() => undefined);
+    while (acknowledged.length < 12) await new Promise((resolve) => setTimeout(resolve, 5));
+    await first.kill();
+    await running;
+    const second = await ownProcess(profile);
+    const next = (await second.browser.contexts()[0]?.newPage()) ?? (await second.browser.newPage());
+    await next.goto(bench.address());
+    const counts = await call(next, 'countsByAppend', 'killed');
+    for (const [append, count] of Object.entries(counts)) {
+      expect([append, count]).toEqual([append, Number(append) % 3 === 0 ? 2500 : 1]);
+    }
+    expect(Object.keys(counts)).toEqual(expect.arrayContaining(acknowledged.map(String)));
+    await second.kill();
+    await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+  });
 
   test('[JRN-51] storage that is full is said, what was kept stays, and it works again with room', async () => {
     const { page, device } = await bench.open();
