@@ -51,20 +51,20 @@ const us = {
   },
 } as const satisfies Record<string, RoundingRule>;
 
-/** Commission guidance of 2012; source eu-rounding-2012. */
+/** Commission guidance of 2012; source eu-rounding-2012. Small amounts may be printed as 0, but need not be. */
 const eu = {
-  energy: { zeroBelow: 0.5, stretches: [{ from: 0.5, to: END, step: 1 }] },
+  energy: { zeroBelow: 0.5, stretches: [{ from: 0, to: END, step: 1 }] },
   grams: {
     zeroBelow: 0.5,
     stretches: [
-      { from: 0.5, to: 10, step: 0.1 },
+      { from: 0, to: 10, step: 0.1 },
       { from: 10, to: END, step: 1 },
     ],
   },
   saturates: {
     zeroBelow: 0.1,
     stretches: [
-      { from: 0.1, to: 10, step: 0.1 },
+      { from: 0, to: 10, step: 0.1 },
       { from: 10, to: END, step: 1 },
     ],
   },
@@ -72,7 +72,7 @@ const eu = {
   salt: {
     zeroBelow: 0.0125,
     stretches: [
-      { from: 0.0125, to: 1, step: 0.01 },
+      { from: 0, to: 1, step: 0.01 },
       { from: 1, to: END, step: 0.1 },
     ],
   },
@@ -80,7 +80,7 @@ const eu = {
   potassium: {
     zeroBelow: 0.5,
     stretches: [
-      { from: 0.5, to: 1000, step: 1 },
+      { from: 0, to: 1000, step: 1 },
       { from: 1000, to: END, step: 10 },
     ],
   },
