@@ -2,10 +2,11 @@ import { execFile } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { canonicalLine } from '#core/journal/canonical-line.ts';
 import { writeJournal } from '#core/journal/write-journal.ts';
 import { oneEntry } from '../../test/journal/one-entry.ts';
+import { journalCommand } from './journal.ts';
 
 const [a, b, c] = [
   oneEntry({ day: '2027-03-01' }),
@@ -37,13 +38,25 @@ interface Ran {
   readonly err: string;
 }
 
-function journal(...args: readonly string[]): Promise<Ran> {
-  return new Promise((resolve) => {
-    const command = [join(import.meta.dirname, '../../bin/stagewright'), 'journal', ...args];
-    execFile(process.execPath, command, { cwd: folder, maxBuffer: 1e8 }, (fault, out, err) => {
-      resolve({ status: fault ? Number(fault.code) : 0, out, err });
-    });
-  });
+/** Runs the command in this process, with files named within the folder. */
+async function journal(...args: readonly string[]): Promise<Ran> {
+  const [out, err]: [string[], string[]] = [[], []];
+  const spies = [
+    vi.spyOn(process.stdout, 'write').mockImplementation((text, ...rest) => took(out, text, rest)),
+    vi.spyOn(process.stderr, 'write').mockImplementation((text, ...rest) => took(err, text, rest)),
+  ];
+  const status = await journalCommand.run(
+    args.map((arg) => (/\.(jsonl|csv)$/.test(arg) ? join(folder, arg) : arg)),
+  );
+  for (const spy of spies) spy.mockRestore();
+  const bare = (texts: readonly string[]) => texts.join('').replaceAll(join(folder, '/'), '');
+  return { status, out: bare(out), err: bare(err) };
+}
+
+function took(texts: string[], text: string | Uint8Array, rest: readonly unknown[]): true {
+  texts.push(text.toString());
+  for (const done of rest) if (typeof done === 'function') done();
+  return true;
 }
 
 describe('the journal command', { timeout: 30_000 }, () => {
@@ -63,10 +76,10 @@ describe('the journal command', { timeout: 30_000 }, () => {
   });
 
   test('[JRN-31] merge gives the same bytes whatever the order, and merged again', async () => {
-    const [there, back] = await Promise.all([
-      journal('merge', 'one.jsonl', 'two.jsonl'),
-      journal('merge', 'two.jsonl', 'one.jsonl'),
-    ]);
+    const [there, back] = [
+      await journal('merge', 'one.jsonl', 'two.jsonl'),
+      await journal('merge', 'two.jsonl', 'one.jsonl'),
+    ];
     expect(there).toEqual({ status: 0, out: writeJournal([a, b, c]), err: '' });
     expect(back).toEqual(there);
     writeFileSync(join(folder, 'both.jsonl'), there.out);
@@ -95,14 +108,40 @@ describe('the journal command', { timeout: 30_000 }, () => {
     expect(back).toEqual({ status: 0, out: readFileSync(join(folder, 'one.jsonl'), 'utf8'), err: '' });
   });
 
+  test('[JRN-35] demo writes the invented athlete, the same bytes for the same seed, without a fault', async () => {
+    const [one, again, other, bad] = [
+      await journal('demo'),
+      await journal('demo', '--seed', '1'),
+      await journal('demo', '--seed', '2'),
+      await journal('demo', '--seed', 'lucky'),
+    ];
+    expect([one?.status, bad?.status]).toEqual([0, 2]);
+    expect(again?.out).toBe(one?.out);
+    expect(other?.out).not.toBe(one?.out);
+    writeFileSync(join(folder, 'demo.jsonl'), one?.out ?? '');
+    const checked = await journal('check', 'demo.jsonl');
+    expect(checked.status).toBe(0);
+    expect(JSON.parse(checked.out).summary).toMatchObject({ problems: 0, canonical: true, unknownKinds: [] });
+  });
+
+  test('[JRN-30] the program itself answers and ends with the status', async () => {
+    const command = [join(import.meta.dirname, '../../bin/stagewright'), 'journal', 'check', '-'];
+    const child = execFile(process.execPath, command);
+    child.stdin?.end('garbage\n');
+    const out: string[] = [];
+    child.stdout?.on('data', (text: string) => out.push(text));
+    const status = await new Promise((resolve) => child.once('close', resolve));
+    expect([status, out.join('').split('\n').length]).toEqual([1, 3]);
+  });
+
   test('[JRN-34] an unknown format, option or verb and a missing file are named', async () => {
-    const runs = await Promise.all([
-      journal('export', 'one.jsonl', '--as', 'xlsx'),
-      journal('import', 'one.csv'),
-      journal('check', 'one.jsonl', '--fast'),
-      journal('shred', 'one.jsonl'),
-      journal('check', 'nowhere.jsonl'),
-    ]);
+    const runs = [
+      await journal('export', 'one.jsonl', '--as', 'xlsx'),
+      await journal('import', 'one.csv'),
+      await journal('check', 'one.jsonl', '--fast'),
+      await journal('shred', 'one.jsonl'),
+      await journal('check', 'nowhere.jsonl'),
+    ];
     expect(runs.map((run) => run.status)).toEqual([2, 2, 2, 2, 1]);
     expect(runs[0]?.err).toContain('There is no export "xlsx"; there are csv');
     expect(JSON.parse(runs[4]?.out ?? '').problem.message).toBe('"nowhere.jsonl" cannot be read (ENOENT).');

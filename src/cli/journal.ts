@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { buffer } from 'node:stream/consumers';
 import { parseArgs } from 'node:util';
 import { checkJournal } from '#core/journal/check-journal.ts';
 import type { Entry } from '#core/journal/entry.ts';
@@ -9,6 +10,7 @@ import { writeJournal } from '#core/journal/write-journal.ts';
 import { answered, refused, type Outcome, type Problem } from '#core/problems/problem.ts';
 import { journalExports, journalImports } from '#outside/files/journal-formats.ts';
 import { linesOfBytes } from '#outside/files/text-lines.ts';
+import { demoJournal } from '#demo/journal.ts';
 import type { PlainCommand } from './command.ts';
 import { finiteJson } from './finite-json.ts';
 import { writeOut } from './write-out.ts';
@@ -22,13 +24,14 @@ const help = `stagewright journal check FILE                          every dama
 stagewright journal merge FILE FILE... > OUT            the union of journals, the same whatever their order
 stagewright journal export FILE --as ${exportNames} [--kind KIND] > OUT
 stagewright journal import FILE --from ${importNames} [--kind KIND] > OUT
+stagewright journal demo [--seed N] > OUT                the invented athlete's journal
 
 A journal is JSON Lines, one entry a line, sorted by stamp. "-" as FILE is standard input.
 The exit status is 1 where something could not be read; everything else is still done.`;
 
 export const journalCommand: PlainCommand = {
   name: 'journal',
-  summary: 'The journal file: check, merge, export, import.',
+  summary: 'The journal file: check, merge, export, import, demo.',
   help,
   async run(args) {
     const [verb, ...rest] = args;
@@ -39,6 +42,7 @@ export const journalCommand: PlainCommand = {
     if (verb === 'merge' && files.length >= 1) return merge(files);
     if (verb === 'export' && files.length === 1) return exportAs(files[0] ?? '', options.as, options);
     if (verb === 'import' && files.length === 1) return importFrom(files[0] ?? '', options.from, options);
+    if (verb === 'demo' && files.length === 0) return demo(options.seed ?? '1');
     return usage(
       verb === undefined ? 'Say what to do with the journal.' : `"${args.join(' ')}" is not complete.`,
     );
@@ -47,7 +51,12 @@ export const journalCommand: PlainCommand = {
 
 interface Arguments {
   readonly files: readonly string[];
-  readonly options: { readonly as?: string; readonly from?: string; readonly kind?: string };
+  readonly options: {
+    readonly as?: string;
+    readonly from?: string;
+    readonly kind?: string;
+    readonly seed?: string;
+  };
 }
 
 function readArguments(args: readonly string[]): Outcome<Arguments> {
@@ -55,7 +64,7 @@ function readArguments(args: readonly string[]): Outcome<Arguments> {
     const text = { type: 'string' } as const;
     const parsed = parseArgs({
       args: [...args],
-      options: { as: text, from: text, kind: text },
+      options: { as: text, from: text, kind: text, seed: text },
       allowPositionals: true,
     });
     return answered({ files: parsed.positionals, options: parsed.values });
@@ -122,9 +131,15 @@ async function importFrom(
   return say(read.problems);
 }
 
+async function demo(seed: string): Promise<number> {
+  if (!/^\d{1,9}$/.test(seed)) return usage(`"${seed}" is no seed; a seed is a whole number.`);
+  await writeOut(writeJournal(demoJournal(Number(seed))));
+  return 0;
+}
+
 async function readLines(file: string): Promise<Outcome<Lines>> {
   try {
-    return answered(linesOfBytes(await readFile(file === '-' ? '/dev/stdin' : file)));
+    return answered(linesOfBytes(await (file === '-' ? buffer(process.stdin) : readFile(file))));
   } catch (fault) {
     const reason = fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
     return refused(
