@@ -145,7 +145,7 @@ function asWritten(printed: number): PrintedInterval {
 }
 
 /** Half a unit in the last decimal place of a number as it is written: 0.5 for 28, 0.05 for 3.4. */
-export function halfLastDigit(value: number): number {
+function halfLastDigit(value: number): number {
   const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
   return 0.5 / 10 ** decimals;
 }

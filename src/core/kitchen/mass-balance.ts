@@ -10,7 +10,7 @@ import { panBounds, panChecks } from './pan-checks.ts';
 /** General factor of fat; drained fat leaves as fat (BAT-13). Source cfr-101-9. */
 const KCAL_PER_G_FAT = 9;
 /** Rounded labels of small servings may pass 100 g of macros a little. Common practice, no source. */
-export const MOST_MACROS_PER_100G = 105;
+const MOST_MACROS_PER_100G = 105;
 /** A scale and a list are never exact: what weighs more than this above the pan is impossible. */
 const TOLERANCE = 1.02;
 const TOLERANCE_G = 2;

@@ -2,8 +2,8 @@ import type { Nutrients } from '../problems/shapes.ts';
 import type { Grams } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 
-export const requiredNutrients = ['energyKcal', 'proteinG', 'fatG', 'carbohydrateG'] as const;
-export const optionalNutrients = ['fibreG', 'sugarsG', 'saturatedFatG', 'sodiumMg', 'potassiumMg'] as const;
+const requiredNutrients = ['energyKcal', 'proteinG', 'fatG', 'carbohydrateG'] as const;
+const optionalNutrients = ['fibreG', 'sugarsG', 'saturatedFatG', 'sodiumMg', 'potassiumMg'] as const;
 export const nutrientNames = [...requiredNutrients, ...optionalNutrients] as const;
 export type OptionalNutrient = (typeof optionalNutrients)[number];
 export type NutrientName = (typeof nutrientNames)[number];
@@ -58,7 +58,7 @@ export function scaleNutrients(nutrients: Nutrients, factor: number): Nutrients 
   return scaled;
 }
 
-export function scaleSpread(spread: Spread, factor: number): Spread {
+function scaleSpread(spread: Spread, factor: number): Spread {
   const scaled: { -readonly [Name in NutrientName]?: number } = {};
   for (const name of nutrientNames) {
     const value = spread[name];

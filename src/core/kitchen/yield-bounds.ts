@@ -44,7 +44,7 @@ export function yieldBounds(ingredient: PanIngredient, waterIsListed: boolean): 
 }
 
 /** Rice, oats, pasta, pulses as they come from the packet; not sugar, honey or dried fruit. */
-export function isDryStarch(ingredient: PanIngredient): boolean {
+function isDryStarch(ingredient: PanIngredient): boolean {
   if (ingredient.form) return ingredient.form.percent > 150;
   const { carbohydrateG, sugarsG = 0 } = ingredient.per100g.nutrients;
   return carbohydrateG >= 40 && waterPer100g(ingredient) < 20 && sugarsG < carbohydrateG / 2;

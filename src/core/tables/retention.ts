@@ -1,7 +1,7 @@
 import type { Percent } from '../units/quantities.ts';
 import { readTextTable, requiredNumber } from './text-table.ts';
 
-export const retainedNutrients = [
+const retainedNutrients = [
   'calcium',
   'iron',
   'magnesium',

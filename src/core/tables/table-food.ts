@@ -4,7 +4,7 @@ import type { FoodSection } from './food-section.ts';
 import { storageClasses, type StorageClass } from './storage-clock.ts';
 import { cellList, cellNumber, cellWord, readTextTable, requiredNumber } from './text-table.ts';
 
-export const foodStates = ['raw', 'cooked', 'dry', 'frozen', 'as-is'] as const;
+const foodStates = ['raw', 'cooked', 'dry', 'frozen', 'as-is'] as const;
 export type FoodState = (typeof foodStates)[number];
 
 /** Specific factors, kilocalories per gram, as stored with the food; source merrill-watt-1973. */
