@@ -41,7 +41,7 @@ const refusal = (text: string) => {
 const draftOf = (observation: object) => read(bundle({ ...creatinine, ...observation })).panels[0]?.values[0];
 
 describe('a FHIR file read', () => {
-  it('[HLT-20] takes value, unit, comparator, code and the laboratory’s own range', () => {
+  it("[HLT-20] takes value, unit, comparator, code and the laboratory's own range", () => {
     expect(draftOf({})).toEqual({
       path: 'entry.0.resource',
       loinc: '2160-0',
@@ -55,7 +55,7 @@ describe('a FHIR file read', () => {
     expect(read(bundle(creatinine)).panels[0]?.drawn).toEqual({ date: '2027-03-01', time: '07:40' });
   });
 
-  it('[HLT-20] the name on the report goes before the code list’s', () => {
+  it("[HLT-20] the name on the report goes before the code list's", () => {
     expect(draftOf({ code: { ...loinc('2160-0', 'Creatinine'), text: 'CREA (serum)' } })?.name).toBe(
       'CREA (serum)',
     );

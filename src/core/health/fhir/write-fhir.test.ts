@@ -68,7 +68,7 @@ const panel: DrawnPanel = parse(healthKinds['blood-drawn'], {
 });
 
 describe('a FHIR bundle written', () => {
-  it('[HLT-25] validates against the standard’s JSON schema', () => {
+  it("[HLT-25] validates against the standard's JSON schema", () => {
     const bundle = writeFhir({
       athlete: { sex: 'female', birthYear: 1994 },
       panels: [{ data: panel, offset: '+01:00' }],
@@ -119,7 +119,7 @@ describe('a FHIR bundle written', () => {
     expect(isBundle(broken)).toBe(false);
   });
 
-  it('[HLT-25] codes each value by its unit, keeps the laboratory’s unit and interval, invents none', () => {
+  it("[HLT-25] codes each value by its unit, keeps the laboratory's unit and interval, invents none", () => {
     const text = JSON.stringify(writeFhir({ athlete: {}, panels: [{ data: panel }], body: [] }));
     expect(text).toContain('"code":"14749-6"');
     expect(text).toContain(

@@ -63,7 +63,7 @@ describe('a value', () => {
     expect(first([{ name: 'BUN', value: 14, unit: 'mg/dL' }]).si?.value).toBeCloseTo(4.998, 9);
   });
 
-  it('[HLT-05] the laboratory’s own interval goes before the table’s, which names its source', () => {
+  it("[HLT-05] the laboratory's own interval goes before the table's, which names its source", () => {
     const value = { name: 'ALT', value: 38, unit: 'U/L' };
     expect(first([value])).toMatchObject({ flag: 'in', interval: { low: 10, high: 40 } });
     expect(first([value]).interval?.source).toContain('American Board of Internal Medicine');
@@ -72,7 +72,7 @@ describe('a value', () => {
     expect(own.interval?.source).toContain('laboratory');
   });
 
-  it('[HLT-05] the table’s interval is written in the value’s unit', () => {
+  it("[HLT-05] the table's interval is written in the value's unit", () => {
     const { interval } = first([{ name: 'creatinine', value: 100, unit: 'umol/L' }]);
     expect(interval).toMatchObject({ low: 61.88, high: 114.92 });
   });

@@ -82,7 +82,7 @@ describe('the table of analytes', () => {
     }
   });
 
-  it('[HLT-03] converts by the printed factors (the medical journals’ SI table)', () => {
+  it("[HLT-03] converts by the printed factors (the medical journals' SI table)", () => {
     const si = (key: string, value: number, unit: string) => {
       const analyte = labAnalytes.find((row) => row.key === key);
       return analyte && toSi(analyte, value, unit);
@@ -132,7 +132,7 @@ describe('the table of analytes', () => {
     }
   });
 
-  it('[HLT-02] letters’ case counts, common spellings are read', () => {
+  it("[HLT-02] letters' case counts, common spellings are read", () => {
     expect(unitCode('mg/dL')).toBe('mg/dL');
     expect(unitCode('mg/dl')).toBe('mg/dL');
     expect(unitCode('Mg/dL')).toBeUndefined();

@@ -40,7 +40,7 @@ function plan(doses: object[], more: object = {}): ScheduleAnswer {
 }
 const at = (answer: ScheduleAnswer) => answer.items.map((item) => [item.supplement, item.at]);
 
-describe('the day’s doses', () => {
+describe("the day's doses", () => {
   it('[HLT-30] stand beside what they are tied to', () => {
     const answer = plan([
       dose('zinc', 'first meal'),
@@ -123,7 +123,7 @@ describe('the day’s doses', () => {
     ]);
   });
 
-  it('[HLT-32] keep 4 h from levothyroxine at its prescriber’s time, and say where a meal stands too close to it', () => {
+  it("[HLT-32] keep 4 h from levothyroxine at its prescriber's time, and say where a meal stands too close to it", () => {
     const answer = plan([dose('calcium', 'first meal'), dose('iron', 'first meal')], {
       medicines: [{ name: 'Levothyroxine', at: '06:30' }],
     });

@@ -132,7 +132,7 @@ describe('sums', () => {
     expect(row(answer, 'betaCarotene')?.supplements).toBe(3);
   });
 
-  it('[HLT-42] calcium’s US level falls from 51 years, copper’s EU figure goes by body mass', () => {
+  it("[HLT-42] calcium's US level falls from 51 years, copper's EU figure goes by body mass", () => {
     expect(row(one('calcium', 2200, 'mg'), 'calcium')?.us[0]?.over).toBe(false);
     expect(
       row(one('calcium', 2200, 'mg', { athlete: { sex: 'male', age: 51 } }), 'calcium')?.us[0]?.over,

@@ -100,7 +100,7 @@ describe('stock of a product', () => {
     ).toMatchObject({ left: 0, belowZero: true });
   });
 
-  it('[HLT-45] today’s dose that was taken is not counted twice', () => {
+  it("[HLT-45] today's dose that was taken is not counted twice", () => {
     const counted = entry('supplement-counted', { supplement: 'zinc', units: 3 });
     const today = entry(
       'supplement-taken',
