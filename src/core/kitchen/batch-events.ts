@@ -1,5 +1,4 @@
 import type { Fact, Ledger } from '../journal/ledger.ts';
-import type { Problem } from '../problems/problem.ts';
 import {
   moveContainer,
   openBatch,
@@ -8,8 +7,9 @@ import {
   takeFromBatch,
   type BatchContainers,
 } from './batch-containers.ts';
-import type { CookedBatch } from './cooked-batch.ts';
+import { batchFoodId, type CookedBatch } from './cooked-batch.ts';
 import { eventsOf, type KitchenEvent } from './kitchen-event.ts';
+import type { Say } from './stock-notes.ts';
 
 export type OpenBatches = Map<string, BatchContainers>;
 
@@ -18,12 +18,9 @@ export function batchEvents(
   ledger: Ledger,
   batches: ReadonlyMap<string, CookedBatch>,
   open: OpenBatches,
-  notes: Problem[],
+  say: Say,
   untilMs: number,
 ): KitchenEvent[] {
-  const say = (problem: Problem | undefined) => {
-    if (problem) notes.push(problem);
-  };
   return [
     ...eventsOf(ledger.of('batch-cooked'), untilMs, ({ data, entry }) => {
       const batch = batches.get(data.batch);
@@ -31,11 +28,13 @@ export function batchEvents(
     }),
     ...eventsOf(ledger.of('batch-portioned'), untilMs, ({ data, entry, epochMs }) => {
       const of = open.get(data.batch);
-      if (of) say(pack(of, data.portionsG, data.place, epochMs, entry.id));
+      if (of) say(batchFoodId(data.batch), epochMs, pack(of, data.portionsG, data.place, epochMs, entry.id));
     }),
     ...eventsOf(ledger.of('batch-reweighed'), untilMs, ({ data, entry, epochMs }) => {
       const of = open.get(data.batch);
-      if (of) say(reweigh(of, data.portion ?? 0, data.leftG, epochMs, entry.id));
+      if (!of) return;
+      const problem = reweigh(of, data.portion ?? 0, data.leftG, epochMs, entry.id);
+      say(batchFoodId(data.batch), epochMs, problem);
     }),
     ...eventsOf(ledger.of('portion-moved'), untilMs, ({ data, epochMs }) => {
       const of = open.get(data.batch);
@@ -45,11 +44,11 @@ export function batchEvents(
 }
 
 /** What a meal takes from the batches. */
-export function eatFromBatches(fact: Fact<'meal-eaten'>, open: OpenBatches, notes: Problem[]): void {
+export function eatFromBatches(fact: Fact<'meal-eaten'>, open: OpenBatches, say: Say): void {
   for (const item of fact.data.items) {
     const of = item.source === 'batch' ? open.get(item.batch) : undefined;
     if (item.source !== 'batch' || !of) continue;
     const problem = takeFromBatch(of, item.portion, item.grams, fact.entry.id);
-    if (problem) notes.push(problem);
+    say(batchFoodId(item.batch), fact.epochMs, problem);
   }
 }

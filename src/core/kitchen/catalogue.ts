@@ -125,9 +125,11 @@ function strengths(ledger: Ledger, batches: ReadonlyMap<string, CookedBatch>): C
 function followed(ledger: Ledger, batches: ReadonlyMap<string, CookedBatch>): OpenBatches {
   const open: OpenBatches = new Map();
   const ever = Number.POSITIVE_INFINITY;
+  // Notes are the stock's to tell.
+  const unheard = () => undefined;
   play([
-    ...batchEvents(ledger, batches, open, [], ever),
-    ...eventsOf(ledger.of('meal-eaten'), ever, (fact) => eatFromBatches(fact, open, [])),
+    ...batchEvents(ledger, batches, open, unheard, ever),
+    ...eventsOf(ledger.of('meal-eaten'), ever, (fact) => eatFromBatches(fact, open, unheard)),
   ]);
   return open;
 }

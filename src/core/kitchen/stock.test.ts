@@ -247,6 +247,17 @@ describe('foods in stock', () => {
     );
   });
 
+  it('[BAT-65] a note stands until the next count, and no longer than a week', () => {
+    const noted: KitchenStep[] = [
+      [-5, 'stock-bought', { food: RICE, grams: 50, place: 'cupboard' }],
+      [1, 'meal-eaten', { items: [{ source: 'food', food: RICE, grams: 80 }] }],
+    ];
+    const counted: KitchenStep = [3, 'stock-counted', { food: RICE, grams: 500, place: 'cupboard' }];
+    expect(at(2, ...noted, counted).stock.notes).toHaveLength(1);
+    expect(at(4, ...noted, counted).stock.notes).toEqual([]);
+    expect(at(170, ...noted).stock.notes).toEqual([]);
+  });
+
   it('[BAT-61] eating a food that was never counted is no matter', () => {
     const { stock } = at(2, [1, 'meal-eaten', { items: [{ source: 'food', food: RICE, grams: 80 }] }]);
     expect([stock.foods, stock.notes]).toEqual([[], []]);

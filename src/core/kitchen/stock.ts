@@ -19,6 +19,7 @@ import {
   type FoodLots,
 } from './food-lots.ts';
 import { eventsOf, play, type KitchenEvent } from './kitchen-event.ts';
+import { noteTo, openNotes, type Say, type StockNote } from './stock-notes.ts';
 import { readClock, shelfLimit, type ShelfLimit, type ShelfReading, type StockPlace } from './shelf-life.ts';
 
 /** Grams of a food in one place that came together. */
@@ -52,7 +53,7 @@ export interface Stock {
   readonly atMs: number;
   readonly foods: readonly FoodStock[];
   readonly batches: readonly BatchStock[];
-  /** Where the log and the scale do not agree; nothing of it stops the day. */
+  /** Where the log and the scale do not agree and nothing was counted since; nothing of it stops the day. */
   readonly notes: readonly Problem[];
 }
 
@@ -63,11 +64,12 @@ export interface Stock {
 export function stockAt(ledger: Ledger, catalogue: Catalogue, atMs: number): Stock {
   const open: OpenBatches = new Map();
   const lots: FoodLots = new Map();
-  const notes: Problem[] = [];
+  const notes: StockNote[] = [];
+  const say = noteTo(notes);
   play([
-    ...batchEvents(ledger, catalogue.batches(), open, notes, atMs),
+    ...batchEvents(ledger, catalogue.batches(), open, say, atMs),
     ...lotEvents(ledger, catalogue, lots, atMs),
-    ...usedEvents(ledger, catalogue, lots, open, notes, atMs),
+    ...usedEvents(ledger, catalogue, lots, open, say, atMs),
   ]);
   return {
     atMs,
@@ -83,7 +85,7 @@ export function stockAt(ledger: Ledger, catalogue: Catalogue, atMs: number): Sto
       }))
       .sort(byUse),
     batches: [...open.values()].flatMap((of) => batchStock(of, atMs)).sort(byFirstUse),
-    notes,
+    notes: openNotes(notes, ledger, atMs),
   };
 }
 
@@ -114,7 +116,7 @@ function usedEvents(
   catalogue: Catalogue,
   lots: FoodLots,
   open: OpenBatches,
-  notes: Problem[],
+  say: Say,
   untilMs: number,
 ): KitchenEvent[] {
   const take = (food: string, grams: Grams, fact: Fact) => {
@@ -122,7 +124,7 @@ function usedEvents(
     const problem = batch
       ? takeFromBatch(batch, undefined, grams, fact.entry.id)
       : takeFood(lots, food, () => nameOf(catalogue, food), grams, fact.epochMs, fact.entry.id);
-    if (problem) notes.push(problem);
+    say(food, fact.epochMs, problem);
   };
   return [
     ...eventsOf(ledger.of('batch-cooked'), untilMs, (fact) => {
@@ -130,7 +132,7 @@ function usedEvents(
       for (const { food, rawG } of fact.data.ingredients) take(food, rawG, fact);
     }),
     ...eventsOf(ledger.of('meal-eaten'), untilMs, (fact) => {
-      eatFromBatches(fact, open, notes);
+      eatFromBatches(fact, open, say);
       for (const item of fact.data.items) if (item.source === 'food') take(item.food, item.grams, fact);
     }),
     ...eventsOf(ledger.of('stock-binned'), untilMs, (fact) => take(fact.data.food, fact.data.grams, fact)),
