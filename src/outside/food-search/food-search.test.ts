@@ -64,3 +64,11 @@ describe('foods found by typing', () => {
     expect(lost.map((food) => food.name)).toEqual([]);
   });
 });
+
+describe('letters the wrong way round', () => {
+  it('[BAT-07] two neighbouring letters swapped still find the food', () => {
+    const search = createFoodSearch(createCatalogue(createLedger()).foods());
+    expect(search.find('raw onoin', new Map())[0]?.name).toBe('onion, raw');
+    expect(search.find('chikcen breast', new Map())[0]?.name).toContain('chicken breast');
+  });
+});

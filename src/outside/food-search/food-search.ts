@@ -1,7 +1,7 @@
 import MiniSearch from 'minisearch';
 import type { CatalogueFood } from '#core/kitchen/catalogue-food.ts';
 import { byStanding, unknownStanding, type Standing } from '#core/kitchen/picking-order.ts';
-import { lookUpForm, slipsAllowed, wordsOf } from './search-terms.ts';
+import { lookUpForm, slipsAllowed, withSwappedLetters, wordsOf } from './search-terms.ts';
 
 export interface FoodSearch {
   /**
@@ -53,7 +53,12 @@ export function createFoodSearch(foods: readonly CatalogueFood[]): FoodSearch {
       }
       const asWritten = hitsOf(typed, standings, false);
       const found = new Set(asWritten.map(({ food }) => food));
-      if (asWritten.length < FEW) for (const { food } of hitsOf(typed, standings, true)) found.add(food);
+      if (asWritten.length < FEW) {
+        for (const { food } of hitsOf(typed, standings, true)) found.add(food);
+        for (const variant of withSwappedLetters(typed)) {
+          for (const { food } of hitsOf(variant, standings, false)) found.add(food);
+        }
+      }
       return [...found].slice(0, limit);
     },
   };

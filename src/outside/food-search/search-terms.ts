@@ -24,3 +24,15 @@ export function slipsAllowed(word: string): number {
   if (word.length < 4 || /\d/.test(word)) return 0;
   return word.length < 7 ? 1 : 2;
 }
+
+/** What was typed with two neighbouring letters of one word the other way round: "onoin" may mean "onion". */
+export function withSwappedLetters(typed: string): string[] {
+  const words = wordsOf(typed);
+  return words.flatMap((word, place) => {
+    if (slipsAllowed(word) === 0) return [];
+    return Array.from({ length: word.length - 1 }, (_, i) => {
+      const swapped = word.slice(0, i) + word.charAt(i + 1) + word.charAt(i) + word.slice(i + 2);
+      return words.map((other, at) => (at === place ? swapped : other)).join(' ');
+    });
+  });
+}
