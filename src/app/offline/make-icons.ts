@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { deflateSync } from 'node:zlib';
+import { crc32, deflateSync } from 'node:zlib';
 
 /**
  * Draws the app's icon, a plumb bob over its mark, from one list of shapes: as SVG and as PNG of 192 and 512 px.
@@ -110,15 +110,6 @@ function chunk(name: string, data: Buffer): Buffer {
   whole.set(body, 4);
   whole.writeUInt32BE(crc32(body), body.length + 4);
   return whole;
-}
-
-function crc32(bytes: Buffer): number {
-  let crc = 0xffffffff;
-  for (const byte of bytes) {
-    crc ^= byte;
-    for (let bit = 0; bit < 8; bit++) crc = crc & 1 ? (crc >>> 1) ^ 0xedb88320 : crc >>> 1;
-  }
-  return (crc ^ 0xffffffff) >>> 0;
 }
 
 /** The same drawing as SVG. */

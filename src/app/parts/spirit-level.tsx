@@ -22,7 +22,7 @@ export function bubblePlace(off: number, within: number, span: number): number {
   const size = Math.abs(off);
   const place =
     size <= within ? (0.13 * size) / (within || 1) : 0.38 + (0.62 * (size - within)) / (span - within || 1);
-  return Math.sign(off) * clamp(place, 0, 1);
+  return Math.sign(off) * clamp(place, 0, 1) + 0;
 }
 
 /** "on target", "12 g short", "8 g over". */
