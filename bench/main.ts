@@ -1,3 +1,20 @@
+import { benchApp } from './app.ts';
 import { benchJournal } from './journal.ts';
 
-benchJournal();
+/** Every measurement in one run, side by side; name sections to run only those: `npm run bench -- journal app`. */
+const sections: Readonly<Record<string, () => void | Promise<void>>> = {
+  journal: benchJournal,
+  app: benchApp,
+};
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !Object.hasOwn(sections, name));
+if (unknown.length > 0) {
+  console.error(`There is no bench "${unknown.join(', ')}"; there are ${Object.keys(sections).join(', ')}.`);
+  process.exitCode = 2;
+} else {
+  console.log(`Node ${process.version} on ${process.platform} ${process.arch}`);
+  for (const [name, run] of Object.entries(sections)) {
+    if (asked.length === 0 || asked.includes(name)) await run();
+  }
+}
