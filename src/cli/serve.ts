@@ -8,7 +8,8 @@ import { listen } from '../server/listen.ts';
 import type { PlainCommand } from './command.ts';
 
 const PORT = 4173;
-const APP_FOLDER = join(import.meta.dirname, '../../dist/app');
+const REPOSITORY = join(import.meta.dirname, '../..');
+const APP_FOLDER = join(REPOSITORY, 'dist/app');
 
 const help = `stagewright serve [--port ${PORT}] [--data DIR]     the app on this machine
 
@@ -27,12 +28,8 @@ export const serveCommand: PlainCommand = {
       const made = await makeFolder(data);
       if (!made.ok) return complain(`${made.problem.message} ${made.problem.remedy}`, 1);
     }
-    const files = loadAppFiles(APP_FOLDER);
-    if (!files)
-      return complain(
-        'The app is not built yet. Build it with "npm run build", or start with "npm start".',
-        1,
-      );
+    const files = loadAppFiles(APP_FOLDER) ?? (await buildApp());
+    if (!files) return complain('The app could not be built. See what "npm run build" says.', 1);
     const listening = await listen(createServer({ files }), port);
     if (!listening.ok) return complain(`${listening.problem.message} ${listening.problem.remedy}`, 1);
     process.stdout.write(`Stagewright is at ${listening.value.address} (stop it with Ctrl+C)\n`);
@@ -41,6 +38,22 @@ export const serveCommand: PlainCommand = {
     return 0;
   },
 };
+
+/** Straight after an install there is no built app yet: it is built here, once. */
+async function buildApp(): Promise<ReturnType<typeof loadAppFiles>> {
+  process.stderr.write('The app is not built yet; building it takes some seconds (npm run build).\n');
+  try {
+    const { build } = await import('vite');
+    await build({
+      configFile: join(REPOSITORY, 'vite.config.ts'),
+      root: join(REPOSITORY, 'src/app'),
+      logLevel: 'warn',
+    });
+  } catch (fault) {
+    process.stderr.write(`${fault instanceof Error ? fault.message : String(fault)}\n`);
+  }
+  return loadAppFiles(APP_FOLDER);
+}
 
 function readOptions(args: readonly string[]): Outcome<{ port: number; data?: string }> {
   try {
