@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { passFirstStart } from './first-start.ts';
 import { axeFindings, scrollsSideways, smallTargets, useBrowser } from './harness.ts';
+import { settle } from './settle.ts';
 
 const app = useBrowser();
 
@@ -19,11 +20,6 @@ async function cookMince(page: Page): Promise<void> {
   await addIngredient(page, 'raw onoin', /^onion, raw/i, '150');
   await page.getByLabel('Container, empty').fill('1200');
   await page.getByLabel('Container, full').fill('1722');
-}
-
-/** A button takes no press in its first moments, so that a finger still in the air touches nothing. */
-async function pastTheGhostTap(page: Page): Promise<void> {
-  await page.waitForTimeout(1100);
 }
 
 /** As wide as a phone and so tall that the fixed bars cover nothing. */
@@ -67,10 +63,10 @@ describe('a batch from raw to labelled portions', () => {
     await page.getByRole('button', { name: 'Freeze' }).first().click();
     await page.getByText('Portion 5: in the freezer').waitFor();
     await page.getByRole('button', { name: 'Thaw' }).waitFor();
-    await pastTheGhostTap(page);
+    await settle(page);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('button', { name: 'Thaw' }).waitFor({ state: 'detached' });
-    await pastTheGhostTap(page);
+    await settle(page);
     await page.getByRole('button', { name: 'Bin' }).first().click();
     await page.getByText('Portion 5: thrown away').waitFor();
     expect(await page.getByRole('button', { name: 'Bin' }).count()).toBe(1);

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { settle } from './settle.ts';
 
 /** Fills the first start in and opens one's own journal. */
 export async function passFirstStart(page: Page): Promise<void> {
@@ -8,8 +9,7 @@ export async function passFirstStart(page: Page): Promise<void> {
   await page.getByLabel('Height').fill('170');
   await page.getByLabel('Weight today').fill('68.4');
   await page.getByText('I have read this, and I am an adult').click();
-  // A press within the first moments of a screen is taken for a finger still in the air.
-  await page.waitForTimeout(400);
+  await settle(page);
   await page.getByRole('button', { name: 'Open my journal' }).click();
   await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor();
 }

@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { amountChoices } from '#core/kitchen/amount-choices.ts';
+import { foodIdOf } from '#core/kitchen/item-nutrients.ts';
 import type { PlateItem } from '#core/journal/kinds/plate-item.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { FoodChooser } from '../../chooser/food-chooser.tsx';
@@ -101,6 +103,7 @@ function Plate({ typed, change }: PlateProps): JSX.Element {
               onValue={(n) => set(place, n)}
             />
           )}
+          <Measures item={item} onGrams={(n) => set(place, n)} />
           <Button
             kind="quiet"
             label={`Take ${nameOf(item)} off`}
@@ -111,6 +114,31 @@ function Plate({ typed, change }: PlateProps): JSX.Element {
         </div>
       ))}
     </div>
+  );
+}
+
+const MOST_MEASURES = 3;
+
+/** Household measures of a food, one tap each: a large egg, a slice, a scoop. */
+function Measures({
+  item,
+  onGrams,
+}: {
+  readonly item: PlateItem;
+  readonly onGrams: (grams: number) => void;
+}): JSX.Element | null {
+  const id = foodIdOf(item);
+  const food = id === undefined ? undefined : kitchen.value.catalogue.food(id);
+  const choices = food ? amountChoices(food).filter((choice) => choice.basis === 'measured') : [];
+  if (choices.length === 0) return null;
+  return (
+    <>
+      {choices.slice(0, MOST_MEASURES).map(({ name, grams }) => (
+        <Button key={name} kind="quiet" onPress={() => onGrams(Math.round(grams))}>
+          {`1 ${name}, ${Math.round(grams)} g`}
+        </Button>
+      ))}
+    </>
   );
 }
 

@@ -67,13 +67,13 @@ export function GuessFields({ typed, change }: GuessFieldsProps): JSX.Element {
         optional
       />
       <ChoiceField
-        label="How far off it may be"
+        label="How far off it may be, either way"
         layout="row"
         value={typed.guessSpread}
         options={[
-          { value: '15', label: '± 15 %' },
-          { value: '30', label: '± 30 %' },
-          { value: '50', label: '± 50 %' },
+          { value: '15', label: '15 %' },
+          { value: '30', label: '30 %' },
+          { value: '50', label: '50 %' },
         ]}
         onValue={(guessSpread) => change({ guessSpread })}
       />

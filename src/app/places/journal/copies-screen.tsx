@@ -9,6 +9,7 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
+import { LightChoice } from '../../shell/light-choice.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import {
@@ -82,6 +83,7 @@ function Storage(): JSX.Element {
           },
         ]}
       />
+      <LightChoice />
       {!persisted.value && <Button onPress={() => void askToPersist()}>Ask the browser to keep it</Button>}
     </Section>
   );

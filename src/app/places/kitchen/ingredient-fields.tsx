@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { yieldRowsFor } from '#core/tables/yields.ts';
 import { fromGrams, toGrams } from '#core/units/mass.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { FoodChooser } from '../../chooser/food-chooser.tsx';
@@ -48,6 +49,7 @@ export function IngredientFields({ typed, change, problemAt }: CookFieldsProps):
             ]}
             onValue={(unit) => set(place, inUnit(line, unit))}
           />
+          <CookedHow line={line} onLine={(next) => set(place, next)} />
           <Button
             kind="quiet"
             label={`Take ${kitchen.value.nameOfFood(line.food) ?? 'it'} out`}
@@ -71,6 +73,37 @@ export function IngredientFields({ typed, change, problemAt }: CookFieldsProps):
     </div>
   );
 }
+
+const NOT_SAID = 'not said';
+
+/** How it is cooked, where the yield table knows this food: the pan is then held against that row. */
+function CookedHow({
+  line,
+  onLine,
+}: {
+  readonly line: Line;
+  readonly onLine: (line: Line) => void;
+}): JSX.Element | null {
+  const rows = yieldRowsFor(line.food);
+  if (rows.length === 0) return null;
+  return (
+    <ChoiceField
+      label="How it is cooked"
+      layout="column"
+      value={line.form ?? NOT_SAID}
+      options={[
+        ...rows
+          .slice(0, MOST_FORMS)
+          .map((row) => ({ value: row.form, label: capital(row.name), detail: `${row.percent} % of raw` })),
+        { value: NOT_SAID, label: 'not said' },
+      ]}
+      onValue={(form) => onLine({ ...line, form: form === NOT_SAID ? undefined : form })}
+    />
+  );
+}
+
+/** Rows offered; the weighed ones come first. */
+const MOST_FORMS = 4;
 
 /** The same weight in another unit: nothing typed is lost. */
 function inUnit(line: Line, unit: Line['unit']): Line {
