@@ -1,7 +1,9 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import './page.css';
+import { Note } from './note.tsx';
 import { Arrow } from './signs.tsx';
+import { useAwake } from './stay-awake.ts';
 
 export interface PageProps {
   readonly title: string;
@@ -10,13 +12,14 @@ export interface PageProps {
   /** Where the way back leads: a subpage names its place's address. */
   readonly back?: string | undefined;
   readonly backWords?: string | undefined;
-  /** Wet or chalked hands: 64 px targets, 12 px apart. */
+  /** Wet or chalked hands: 64 px targets, 12 px apart, and the screen stays on. */
   readonly busy?: boolean | undefined;
   readonly children: ComponentChildren;
 }
 
 /** One screen. Its heading takes the focus when the screen comes up, and names the tab. */
 export function Page(props: PageProps): JSX.Element {
+  const awake = useAwake(props.busy === true);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = `${props.title} · Stagewright`;
@@ -40,6 +43,7 @@ export function Page(props: PageProps): JSX.Element {
         </h1>
         {props.detail !== undefined && <p class="page-detail">{props.detail}</p>}
       </header>
+      {!awake && <Note>This browser does not keep the screen on: it may go dark while you work.</Note>}
       {props.children}
     </div>
   );

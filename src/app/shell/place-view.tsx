@@ -68,7 +68,7 @@ function NoSuchPlace({ places }: { readonly places: readonly Place[] }): JSX.Ele
     <Page title="Nothing here">
       <EmptyState
         title="No screen has this address"
-        words="The address may be from an older version. The places below the page lead on."
+        words="The address may be from an older version. The places of the app lead on."
         action={front && <Button href={pathTo(front.path)}>{`Go to ${front.title}`}</Button>}
       />
     </Page>

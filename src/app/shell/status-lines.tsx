@@ -4,7 +4,7 @@ import { SavedLine } from '../parts/saved-line.tsx';
 import { openWhich, which, chosen } from '../state/journals.ts';
 import { retrySaving, saving } from '../state/open-journal.ts';
 import { pathTo, route } from './route.ts';
-import { takeWaitingVersion, waitingVersion } from './updates.ts';
+import { notKept, takeWaitingVersion, waitingVersion } from './updates.ts';
 
 /** Whether what was entered is kept. Where it is not, it says why and tries again. */
 export function SavedStatus(): JSX.Element {
@@ -42,8 +42,17 @@ export function DemoLine(): JSX.Element | null {
   );
 }
 
-/** A newer version is kept and waits; it never interrupts. */
+/** A newer version is kept and waits; it never interrupts. Or the app could not be kept at all. */
 export function UpdateLine(): JSX.Element | null {
+  if (notKept.value !== undefined && route.value.rest.length === 0) {
+    return (
+      <aside class="demo-line" aria-label="Without a network">
+        <p class="demo-words">
+          {`This browser did not keep the app: it opens only with a network. What you enter is kept. (${notKept.value})`}
+        </p>
+      </aside>
+    );
+  }
   if (waitingVersion.value === undefined) return null;
   return (
     <aside class="demo-line" aria-label="New version">
