@@ -46,6 +46,7 @@ export function knownStanding(body: KnownBody): Standing {
         belief,
         driftSdKcal: doubt * 60,
         slowWaterSdKg: doubt * 0.12,
+        beforeFood: false,
       },
     ],
   };

@@ -127,6 +127,8 @@ function confirmed(course: OpenCourse, change: (steps: number) => Change, steps:
 
 /** The chance that must be left after giving something back. */
 const KEPT = 0.8;
+/** Most that is given back at once, 300 kcal a day: the weeks will show whether there is more. */
+const MOST_EASING_STEPS = 12;
 
 /**
  * What can be given back, food, cardio or both, so that the target is still met in four cases of five and the landing
@@ -135,7 +137,7 @@ const KEPT = 0.8;
 export function searchEasing(course: OpenCourse): readonly Judgement[] {
   const eased = familiesOf(course).flatMap((family) => {
     let steps = 0;
-    for (let next = COARSE / 2; next <= MOST_STEPS; next += COARSE / 2) {
+    for (let next = COARSE / 2; next <= MOST_EASING_STEPS; next += COARSE / 2) {
       const change = family(next * STEP_KCAL);
       if (emptied(course, change) || judge(course, change, QUICK_PATHS).probability < KEPT) break;
       steps = next;

@@ -4,7 +4,7 @@ import { date, integerIn, numberIn } from '#core/problems/shapes.ts';
 import { estimateRequest } from '#core/body/estimate-request.ts';
 
 const target = v.strictObject({
-  bodyFatPercent: v.optional(v.strictObject({ max: numberIn(2, 60, 'percent') })),
+  bodyFatPercent: v.optional(v.strictObject({ max: numberIn(0.5, 80, 'percent') })),
   massKg: v.optional(
     v.strictObject({
       max: v.optional(numberIn(30, 250, 'kilograms')),

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { knownCourse, steadyLog } from '../../../test/simulation/known-course.ts';
 import { sizeOf } from './change.ts';
 import { AIM } from './corrections.ts';
@@ -7,16 +7,16 @@ import { barrierTo, judge, lastWeekCardio } from './judgement.ts';
 import { FULL_PATHS, type OpenCourse } from './open-course.ts';
 import type { Target } from './target.ts';
 
+vi.setConfig({ testTimeout: 30_000 });
+
 const decideOn = (course: OpenCourse, bodyFatWidth = 3) =>
   decide(course, judge(course, {}, FULL_PATHS), bodyFatWidth);
 const fatMax = (max: number): Target => ({ bodyFatPercent: { max } });
 
 describe('[CRS-06] the verdict', () => {
   it('[CRS-06] the milder the target, the better the verdict', () => {
-    const verdicts = [4, 7, 10.5, 11.5, 14].map(
-      (max) => decideOn(knownCourse({ target: fatMax(max) })).verdict,
-    );
-    expect(verdicts).toEqual(['out of reach', 'out of reach', 'behind', 'on course', 'ahead']);
+    const verdicts = [7, 10.5, 11.5, 14].map((max) => decideOn(knownCourse({ target: fatMax(max) })).verdict);
+    expect(verdicts).toEqual(['out of reach', 'behind', 'on course', 'ahead']);
   });
 
   it('[CRS-06] holds, with no correction, where the present plan is likely enough or the shortfall is noise', () => {
@@ -44,12 +44,12 @@ describe('[CRS-06] the verdict', () => {
     expect(short.verdict).toBe('too little evidence');
     expect(short.corrections).toEqual([]);
     expect(short.why[0]).toBe('The log covers 2 days; a course is judged from 14 on.');
-    const loose = decideOn(knownCourse({ target: fatMax(10.5) }), 9.2);
+    const loose = decideOn(knownCourse({ target: fatMax(10.5) }), 12.2);
     expect(loose.verdict).toBe('too little evidence');
     expect(loose.why[0]).toBe(
-      'Body fat is known to within 9.2 points only; folds or another reading would narrow it.',
+      'Body fat is known to within 12.2 points only; folds or another reading would narrow it.',
     );
-    expect(decideOn(knownCourse({ target: { massKg: { max: 79 } } }), 9.2).verdict).not.toBe(
+    expect(decideOn(knownCourse({ target: { massKg: { max: 79 } } }), 12.2).verdict).not.toBe(
       'too little evidence',
     );
   });

@@ -20,7 +20,7 @@ export interface Decision {
  */
 const CHANCE = { stands: 0.5, noise: 0.4, ahead: 0.9 } as const;
 /** Body-fat readings this uncertain (width of the 90 % interval, points) decide nothing unless the chance is plain. */
-const WIDE = { points: 8, low: 0.05, high: 0.95 } as const;
+const WIDE = { points: 11, low: 0.05, high: 0.95 } as const;
 
 /** The verdict on the present plan and the corrections it calls for (CRS-05 to CRS-09). */
 export function decide(course: OpenCourse, now: Judgement, bodyFatWidth: number): Decision {

@@ -13,6 +13,7 @@ export interface Starts {
   readonly references: readonly BodyReference[];
   readonly driftSdKcal: readonly number[];
   readonly slowWaterSdKg: readonly number[];
+  readonly beforeFood: readonly boolean[];
 }
 
 /**
@@ -48,6 +49,7 @@ export function drawStarts(standing: Standing, count: number, seed: number): Sta
     references: members.map((member) => member.reference),
     driftSdKcal: members.map((member) => member.driftSdKcal),
     slowWaterSdKg: members.map((member) => member.slowWaterSdKg),
+    beforeFood: members.map((member) => member.beforeFood),
   };
 }
 

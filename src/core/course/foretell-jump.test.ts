@@ -1,10 +1,12 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { knownCourse } from '../../../test/simulation/known-course.ts';
 import { foretellJump } from './foretell-jump.ts';
 import { fanOver } from './fan.ts';
 import { FULL_PATHS, QUICK_PATHS } from './open-course.ts';
 import { withStretches } from './stretches.ts';
 import { whatIf, whatIfInFull } from './what-if.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const course = knownCourse();
 

@@ -1,9 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { knownCourse } from '../../../test/simulation/known-course.ts';
 import { sources } from '#core/tables/sources.ts';
 import { foretellJump } from './foretell-jump.ts';
 import { type LastWeekInput, planLastWeek } from './last-week.ts';
 import { withStretches } from './stretches.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const input: LastWeekInput = {
   show: '2027-05-10',

@@ -1,11 +1,16 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { knownCourse } from '../../../test/simulation/known-course.ts';
 import { layCourse } from './lay-course.ts';
 import { layShape } from './lay-shape.ts';
 
+vi.setConfig({ testTimeout: 30_000 });
+
+const firmCourse = knownCourse({ target: { bodyFatPercent: { max: 11.5 } } });
+const firm = layCourse(firmCourse, { stretches: [] });
+
 describe('[CRS-12] a course laid back from the show', () => {
   it('[CRS-12] takes the highest intake that reaches the target with a good chance, inside the limits', () => {
-    const laid = layCourse(knownCourse({ target: { bodyFatPercent: { max: 11.5 } } }), { stretches: [] });
+    const laid = firm;
     expect(laid.feasible).toBe(true);
     expect(laid.energyKcal % 25).toBe(0);
     expect(laid.probability).toBeGreaterThan(0.66);
@@ -21,7 +26,6 @@ describe('[CRS-12] a course laid back from the show', () => {
 
   it('[CRS-12] a milder target eats more, and a diet break has to be paid for', () => {
     const mild = layCourse(knownCourse({ target: { bodyFatPercent: { max: 13 } } }), { stretches: [] });
-    const firm = layCourse(knownCourse({ target: { bodyFatPercent: { max: 11.5 } } }), { stretches: [] });
     expect(mild.energyKcal).toBeGreaterThan(firm.energyKcal);
     const broken = layCourse(knownCourse({ target: { bodyFatPercent: { max: 13 } } }), {
       stretches: [{ type: 'diet break', from: '2027-04-01', until: '2027-04-10' }],
@@ -47,9 +51,7 @@ describe('[CRS-12] a course laid back from the show', () => {
   });
 
   it('[CRS-13] its day targets come from the same body and average to its intake', () => {
-    const course = knownCourse({ target: { bodyFatPercent: { max: 11.5 } } });
-    const laid = layCourse(course, { stretches: [] });
-    const week = layShape(course, laid, { trainingDays: 5, higherCarbohydrateDays: 0 });
-    expect(week.ok && Math.abs(week.value.energyKcal - laid.energyKcal)).toBeLessThan(5);
+    const week = layShape(firmCourse, firm, { trainingDays: 5, higherCarbohydrateDays: 0 });
+    expect(week.ok && Math.abs(week.value.energyKcal - firm.energyKcal)).toBeLessThan(5);
   });
 });

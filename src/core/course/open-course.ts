@@ -1,3 +1,4 @@
+import type { WaterShares } from '#core/body/moving-water.ts';
 import type { OwnLimits } from '#core/limits/own-limits.ts';
 import type { Sex } from '#core/limits/published-limits.ts';
 import { addDays, daysBetween } from '#core/units/civil-date.ts';
@@ -7,7 +8,7 @@ import type { DayRow } from './day-row.ts';
 import { drawStarts, type Starts } from './draw-starts.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import type { Adherence, FutureDay } from './future-day.ts';
-import { futureDays, type FutureDays, type WaterShares } from './future-days.ts';
+import { futureDays, type FutureDays } from './future-days.ts';
 import { normalPool } from './normal-pool.ts';
 import { adherenceOf, type Habit, recentHabit } from './past-habits.ts';
 import { meanOf } from './quantiles.ts';
@@ -23,6 +24,8 @@ export const QUICK_PATHS = 400;
 export interface CourseSetting {
   readonly sex: Sex;
   readonly rows: readonly DayRow[];
+  /** The day it is asked on; absent: the last day known. Rows after the last one go on as before. */
+  readonly today?: string;
   readonly show: string;
   readonly target: Target;
   readonly own: OwnLimits;
@@ -34,7 +37,9 @@ export interface CourseSetting {
 /** A course laid out once, so that every question to it (what if, which correction) meets the same chance. */
 export interface OpenCourse {
   readonly setting: CourseSetting;
+  /** The last day known: where the paths start. */
   readonly asOf: string;
+  readonly today: string;
   /** First day on which a change can act. */
   readonly from: string;
   readonly weeksOut: number;
@@ -56,6 +61,7 @@ export interface OpenCourse {
 export function openCourse(setting: CourseSetting, standing: Standing, water: WaterShares): OpenCourse {
   const { rows, show, seed, kept } = setting;
   const { asOf } = standing;
+  const today = setting.today !== undefined && setting.today > asOf ? setting.today : asOf;
   const past = rows.filter((row) => row.date <= asOf);
   const starts = drawStarts(standing, FULL_PATHS, seed);
   const pool = normalPool(seed, 'course/days');
@@ -69,11 +75,12 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
     ...course,
     setting,
     asOf,
-    from: addDays(asOf, 1),
-    weeksOut: daysBetween(asOf, show) / 7,
+    today,
+    from: addDays(today, 1),
+    weeksOut: daysBetween(today, show) / 7,
     future,
     habit: recentHabit(past, asOf),
-    evidence: evidenceOf(past, asOf),
+    evidence: evidenceOf(past, today),
     carbohydrateShare: Number.isFinite(share) ? share : 0.6,
     balanceKcal,
     startMassKg: meanOf(now.massKg),

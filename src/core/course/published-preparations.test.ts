@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { BELIEFS } from '#core/body/beliefs.ts';
 import { addDays } from '#core/units/civil-date.ts';
 import { knownStanding } from '../../../test/simulation/known-standing.ts';
@@ -6,6 +6,8 @@ import { drawStarts } from './draw-starts.ts';
 import { normalPool } from './normal-pool.ts';
 import { meanOf, standardDeviationOf } from './quantiles.ts';
 import { runPaths } from './run-paths.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 /**
  * Drug-free preparations with measured composition. Fat by the method of the paper; the mean deficit of stored energy
@@ -45,7 +47,7 @@ const preparations = [
   },
 ] as const;
 
-const paths = 600;
+const paths = 300;
 const pool = normalPool(1, 'course/days');
 const adherence = { share: 1, weekSd: 0.02, daySd: 0.05, cardioShare: 1, cardioSd: 0.05 };
 
@@ -76,7 +78,7 @@ function live(preparation: (typeof preparations)[number], energyKcal: number) {
 /** The constant intake that lands at the published body mass. */
 function intakeFor(preparation: (typeof preparations)[number]): number {
   let [low, high] = [800, preparation.baselineKcal];
-  while (high - low > 5) {
+  while (high - low > 15) {
     const middle = (low + high) / 2;
     if (meanOf(live(preparation, middle).massKg) > preparation.massAfterKg) high = middle;
     else low = middle;

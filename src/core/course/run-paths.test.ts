@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { STATE, STATE_SIZE } from '#core/body/state-layout.ts';
 import { addDays } from '#core/units/civil-date.ts';
 import { knownStanding } from '../../../test/simulation/known-standing.ts';
@@ -8,6 +8,8 @@ import type { FutureDay } from './future-day.ts';
 import { normalPool } from './normal-pool.ts';
 import { meanOf, standardDeviationOf } from './quantiles.ts';
 import { type Run, runPaths } from './run-paths.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const standing = knownStanding({ fatKg: 13, leanTissueKg: 70, baselineKcal: 2750, restingKcal: 1850 });
 const pool = normalPool(1, 'course/days');

@@ -13,8 +13,18 @@ import { POOL_BITS, POOL_SIZE } from './normal-pool.ts';
 
 const MASK = POOL_SIZE - 1;
 /** Draws of one day, each at a place of its own, so that two plans meet the same chance on the same day. */
-const DRAW = { log: 0, carbohydrate: 1, fluid: 2, slow: 3, drift: 4, wobble: 5, day: 6, week: 7 } as const;
-const DRAWS = 8;
+const DRAW = {
+  log: 0,
+  carbohydrate: 1,
+  fluid: 2,
+  slow: 3,
+  drift: 4,
+  wobble: 5,
+  day: 6,
+  week: 7,
+  partition: 8,
+} as const;
+const DRAWS = 9;
 /** How much of a week's straying from the plan is left a week later. Common practice, no source. */
 const WEEK_KEPT = 0.6;
 const WEEK_NEW = lasting(WEEK_KEPT);
@@ -26,7 +36,7 @@ const LEAST_STRAY = 0.2;
 export interface Run {
   /** Paths run: the first so many of the starts. */
   readonly paths: number;
-  /** Indices of future days at whose end the paths are looked at, ascending; -1 is the start. */
+  /** Indices of future days on which the paths are looked at, ascending; -1 is the start. */
   readonly looks: readonly number[];
   /** [look][path] one after the other: whole-body mass, fat, and tissue (mass without glycogen and moving water). */
   readonly massKg: Float64Array;
@@ -85,15 +95,17 @@ interface Path {
 function livePath(input: RunInput, run: Run, index: number, state: Float64Array): void {
   const { days, looks } = input;
   const path = setOut(input, index, state);
+  const beforeFood = input.starts.beforeFood[input.starts.members[index] ?? 0] ?? false;
   let look = 0;
   for (; looks[look] === -1; look++) record(run, look, index, state, days[0]);
   for (let d = 0; d < days.length && look < looks.length; d++) {
     const day = days[d];
     if (day === undefined) return;
+    const looked = looks[look] === d;
+    if (looked && beforeFood) record(run, look, index, state, day);
     liveDay(input, path, day, d);
-    if (looks[look] !== d) continue;
-    record(run, look, index, state, day);
-    look += 1;
+    if (looked && !beforeFood) record(run, look, index, state, day);
+    if (looked) look += 1;
   }
 }
 
@@ -146,6 +158,8 @@ function liveDay({ adherence, pool }: RunInput, path: Path, day: FutureDay, d: n
   state[STATE.slowWater] =
     BELIEFS.slowWater.kept * get(state, STATE.slowWater) +
     path.slowSd * sign * get(pool, (first + DRAW.slow) & MASK);
+  state[STATE.partition] =
+    get(state, STATE.partition) + BELIEFS.partitionWalk * sign * get(pool, (first + DRAW.partition) & MASK);
   state[STATE.drift] =
     BELIEFS.driftKeptPerDay * get(state, STATE.drift) +
     path.driftSd * sign * get(pool, (first + DRAW.drift) & MASK);

@@ -1,6 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { knownCourse } from '../../../test/simulation/known-course.ts';
 import { season } from './season.ts';
+
+vi.setConfig({ testTimeout: 30_000 });
 
 const target = { bodyFatPercent: { max: 12 } };
 

@@ -1,22 +1,28 @@
-import type { BodyReference } from '#core/body/day-balance.ts';
-import type { Gaussian } from '#core/body/gaussian.ts';
+import type { BodyEstimate, PosteriorMember } from '#core/body/estimate-body.ts';
 import { STATE } from '#core/body/state-layout.ts';
-import type { Kilograms, KilocaloriesPerDay } from '#core/units/quantities.ts';
+import type { KilocaloriesPerDay } from '#core/units/quantities.ts';
 
-/** One hypothesis about the athlete and what it believes on the last day known. */
-export interface StandingMember {
-  /** Share of belief; the members' weights add to 1. */
-  readonly weight: number;
-  readonly reference: BodyReference;
-  readonly belief: Gaussian;
-  readonly driftSdKcal: KilocaloriesPerDay;
-  readonly slowWaterSdKg: Kilograms;
+/** One hypothesis about the athlete and what it believes on the last day known; the members' weights add to 1. */
+export interface StandingMember extends PosteriorMember {
+  /** Body mass of a date is that before the day's food: the belief stands a day's food further on. */
+  readonly beforeFood: boolean;
 }
 
 /** Where the body stands on the last day known: the start of every path. */
 export interface Standing {
   readonly asOf: string;
   readonly members: readonly StandingMember[];
+}
+
+/** The estimate's posterior, with when in the day each member reads the body. */
+export function standingOf({ posterior, run }: BodyEstimate): Standing {
+  return {
+    asOf: posterior.asOf,
+    members: posterior.members.map((member, k) => ({
+      ...member,
+      beforeFood: run.members[k]?.hypothesis.weighed === 'before-food',
+    })),
+  };
 }
 
 /** Logged kcal a day that would keep the balance without cardio, as believed on the last day known. */
