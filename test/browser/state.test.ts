@@ -270,6 +270,26 @@ describe('copies', () => {
     expect(await call(other, 'journalText')).toBe(text);
   });
 
+  test('[JRN-32] a table saved here comes back into an empty device the same', async () => {
+    const { page } = await own();
+    await call(page, 'importText', manyEntries(5, 'a').map(canonicalLine).join('\n'));
+    const table = await call(page, 'exportAs', 'csv', '2027-03-01');
+    expect(table).toMatchObject({ name: 'stagewright-2027-03-01.csv', mediaType: 'text/csv; charset=utf-8' });
+    expect(await call(page, 'exportAs', 'xlsx', '2027-03-01')).toBeUndefined();
+    const { page: other } = await own();
+    const back = await call(other, 'importBytes', 'Table.CSV', [...Buffer.from(table?.text ?? '')]);
+    expect(back).toMatchObject({ added: 5, problems: [], status: 'saved' });
+    expect(await call(other, 'journalText')).toBe(await call(page, 'journalText'));
+  });
+
+  test('[JRN-67] bytes that are no text are named, the lines around them are taken', async () => {
+    const { page } = await own();
+    const [a = '', b = ''] = manyEntries(2, 'a').map(canonicalLine);
+    const bytes = Buffer.concat([Buffer.from(`${a}\n`), Buffer.from([0xff, 0xfe, 0x0a]), Buffer.from(b)]);
+    const taken = await call(page, 'importBytes', 'journal.jsonl', [...bytes]);
+    expect(taken).toMatchObject({ added: 2, problems: [{ code: 'journal/not-text', path: 'line 2' }] });
+  });
+
   test('[JRN-52] a photograph is kept beside the journal', async () => {
     const { page } = await own();
     expect(await call(page, 'photograph')).toBe('front');

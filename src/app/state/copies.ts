@@ -48,18 +48,46 @@ export const exportedAgeDays: ReadonlySignal<number | undefined> = computed(() =
 
 /** What taking a file in would do; nothing is written. */
 export function previewImport(text: string): Omit<Imported, 'status'> {
-  const { news, known, problems } = newsIn(text);
+  const { news, known, problems } = newsIn(readJournal(text));
   return { added: news.length, known, problems };
 }
 
-/** Takes a journal file in: the union with what is here. Doing it twice changes nothing. */
-export async function importText(text: string): Promise<Imported> {
-  const { news, known, problems } = newsIn(text);
-  if (news.length === 0) return { added: 0, known, problems, status: 'saved' };
-  takeIn(news);
-  const outcome = await keep(news);
-  openTabs.tell(news);
-  return { added: news.length, known, problems, status: outcome.status };
+/** Takes the text of a journal in: the union with what is here. Doing it twice changes nothing. */
+export function importText(text: string): Promise<Imported> {
+  return takeFile(readJournal(text));
+}
+
+/** Takes a file in: a journal, or a table or other format known by its ending. Bytes that are no text are named. */
+export async function importFile(file: File): Promise<Imported> {
+  const { journalImports, linesOfBytes } = await formats();
+  const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
+  const ending = file.name.split('.').at(-1)?.toLowerCase() ?? '';
+  const format = journalImports.find((candidate) => candidate.fileEndings.includes(ending));
+  if (!format) return takeFile(readJournal(lines));
+  return takeFile(format.read(lines.map((line) => line ?? '\uFFFD').join('\n'), {}));
+}
+
+export interface ExportedFile {
+  readonly name: string;
+  readonly text: string;
+  readonly mediaType: string;
+}
+
+/** The journal written for another program; undefined where there is no such format. */
+export async function exportAs(name: string, day: string): Promise<ExportedFile | undefined> {
+  const format = (await formats()).journalExports.find((candidate) => candidate.name === name);
+  if (!format) return undefined;
+  const text = format.write(ledger.peek(), {});
+  return { name: `stagewright-${day}.${format.fileEnding}`, text, mediaType: format.mediaType };
+}
+
+/** Loaded when first needed: most days no file is read or written. */
+async function formats() {
+  const [{ journalExports, journalImports }, { linesOfBytes }] = await Promise.all([
+    import('#outside/files/journal-formats.ts'),
+    import('#outside/files/text-lines.ts'),
+  ]);
+  return { journalExports, journalImports, linesOfBytes };
 }
 
 /** Whether the browser promised not to clear this app's storage by itself; undefined until asked. */
@@ -70,8 +98,21 @@ export async function askToPersist(): Promise<boolean> {
   return promised.value;
 }
 
-function newsIn(text: string): { news: readonly Entry[]; known: number; problems: readonly Problem[] } {
-  const read = readJournal(text);
+interface FileRead {
+  readonly entries: readonly Entry[];
+  readonly problems: readonly Problem[];
+}
+
+async function takeFile(read: FileRead): Promise<Imported> {
+  const { news, known, problems } = newsIn(read);
+  if (news.length === 0) return { added: 0, known, problems, status: 'saved' };
+  takeIn(news);
+  const outcome = await keep(news);
+  openTabs.tell(news);
+  return { added: news.length, known, problems, status: outcome.status };
+}
+
+function newsIn(read: FileRead): { news: readonly Entry[]; known: number; problems: readonly Problem[] } {
   const held = ledger.peek();
   const news = read.entries.filter((entry) => held.entry(entry.id) === undefined);
   return { news, known: read.entries.length - news.length, problems: read.problems };

@@ -24,6 +24,8 @@ export interface JournalImport {
   /** What `--from` names it by. */
   readonly name: string;
   readonly says: string;
+  /** Endings of file names that are read this way, without the dot. */
+  readonly fileEndings: readonly string[];
   readonly read: (
     text: string,
     options: FormatOptions,
@@ -42,6 +44,7 @@ const csvExport: JournalExport = {
 const csvImport: JournalImport = {
   name: 'csv',
   says: 'a table with the columns that the export writes, or day and data.FIELD',
+  fileEndings: ['csv'],
   read(text, { kind }) {
     const { rows, problems } = readCsv(text);
     const read = rowsToEntries(rows, kind);

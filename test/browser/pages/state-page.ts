@@ -1,6 +1,12 @@
 import * as v from 'valibot';
 import { momentOf, nowClock, offsetMinutesAt, today } from '../../../src/app/state/clock.ts';
-import { importText, journalText, previewImport } from '../../../src/app/state/copies.ts';
+import {
+  exportAs,
+  importFile,
+  importText,
+  journalText,
+  previewImport,
+} from '../../../src/app/state/copies.ts';
 import { clearDraft, draft } from '../../../src/app/state/drafts.ts';
 import { chosen, openWhich, phase, restartDemo, start, which } from '../../../src/app/state/journals.ts';
 import * as journal from '../../../src/app/state/open-journal.ts';
@@ -29,6 +35,9 @@ const statePage = {
   importText,
   previewImport,
   journalText,
+  exportAs,
+  importBytes: (name: string, bytes: readonly number[]) =>
+    importFile(new File([new Uint8Array(bytes)], name)),
   look: () => ({
     phase: phase.value,
     which: which.value,

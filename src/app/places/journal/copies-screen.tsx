@@ -14,8 +14,9 @@ import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import {
   askToPersist,
+  exportAs,
   exportedAgeDays,
-  importText,
+  importFile,
   journalText,
   noteExported,
   persisted,
@@ -39,11 +40,12 @@ export function CopiesScreen(): JSX.Element {
           Save a copy of the journal
         </Button>
         <Note>{ageWords(exportedAgeDays.value)}</Note>
+        <Button onPress={() => void saveTable()}>Save as a table (CSV)</Button>
       </Section>
       <Section title="In" detail="Entries already here are passed over; nothing is overwritten">
         <FileField
           label="A copy of a journal"
-          accept=".jsonl,.ndjson,.json,.txt"
+          accept=".jsonl,.ndjson,.json,.txt,.csv"
           onFile={(file) => void take(file)}
         />
         <Imported />
@@ -111,8 +113,14 @@ function saveCopy(): void {
   noteExported();
 }
 
+/** A table is for a spreadsheet; it does not count as the copy to fall back on. */
+async function saveTable(): Promise<void> {
+  const file = await exportAs('csv', today.value);
+  if (file) download(file.name, file.text, file.mediaType);
+}
+
 async function take(file: File): Promise<void> {
-  const result = await importText(await file.text());
+  const result = await importFile(file);
   const added = `${result.added} ${result.added === 1 ? 'entry' : 'entries'} came in, ${result.known} were here already`;
   const damaged = result.problems.length;
   imported.value = {
