@@ -41,3 +41,12 @@ export function DoneSign(): JSX.Element {
     </svg>
   );
 }
+
+/** Puts a line away. */
+export function CrossSign(): JSX.Element {
+  return (
+    <svg class="sign" width="14" height="14" viewBox="0 0 14 14" aria-hidden="true">
+      <path d="M2 2 12 12M12 2 2 12" stroke="currentColor" stroke-width="2.2" />
+    </svg>
+  );
+}

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from './button.tsx';
 import { pressGate } from './press-guard.ts';
+import { CrossSign } from './signs.tsx';
 import './undo-strip.css';
 
 export interface UndoStripProps {
@@ -30,7 +31,7 @@ export function UndoStrip(props: UndoStripProps): JSX.Element {
         </Button>
       )}
       <Button kind="quiet" label="Close this line" onPress={props.onClose}>
-        <span aria-hidden="true">×</span>
+        <CrossSign />
       </Button>
     </div>
   );
