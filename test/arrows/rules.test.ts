@@ -6,10 +6,10 @@ import { REPOSITORY } from './imports.ts';
 const SPEC = join(REPOSITORY, 'docs/spec');
 
 /** A rule in a spec page stands at the head of its line: "- **JRN-07** A correction …". */
-const RULE = /^[^\w\n]*([A-Z]{3}-\d{2,3})\b/gm;
+const RULE = /^[^\w\n]*([A-Z]{3,4}-\d{2,3})\b/gm;
 const TITLE = /\b(?:test|it)(?:\.each\([\s\S]*?\))?\(\s*(['"`])([\s\S]*?)\1/g;
 const CONTRACT_TITLE = /^ {4}title: '(.*)',$/gm;
-const LEADING = /^(?:\[[A-Z]{3}-\d{2,3}\] ?)+/;
+const LEADING = /^(?:\[[A-Z]{3,4}-\d{2,3}\] ?)+/;
 
 const pages = readdirSync(SPEC).filter((name) => name.endsWith('.md'));
 const rules = pages.flatMap((page) =>
@@ -29,7 +29,7 @@ function badTitles(text: string): string[] {
   const contract = [...text.matchAll(CONTRACT_TITLE)].map(([, title = '']) => title);
   return [...titles, ...contract].filter((title) => {
     if (title.startsWith('%s') && /Contract\b/.test(text)) return false;
-    const ids = LEADING.exec(title)?.[0].match(/[A-Z]{3}-\d{2,3}/g) ?? [];
+    const ids = LEADING.exec(title)?.[0].match(/[A-Z]{3,4}-\d{2,3}/g) ?? [];
     return ids.length === 0 || ids.some((id) => !known.has(id));
   });
 }

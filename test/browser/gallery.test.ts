@@ -51,7 +51,7 @@ describe('by hand and keyboard', () => {
     expect(box?.height).toBeGreaterThanOrEqual(64);
   });
 
-  it('a number opens its reasons, Escape puts them away, the focus comes back', async () => {
+  it('[LOOK-18] a number opens its reasons, Escape puts them away, the focus comes back', async () => {
     const { page } = await bench.open({ path: shelf('figures') });
     const number = page.getByRole('button', { name: /Maintenance/ });
     await number.press('Enter');
@@ -63,7 +63,7 @@ describe('by hand and keyboard', () => {
     expect(await number.evaluate((element) => element === document.activeElement)).toBe(true);
   });
 
-  it('on the desk the reasons stand in the margin and the page stays in use', async () => {
+  it('[LOOK-18] on the desk the reasons stand in the margin and the page stays in use', async () => {
     const { page } = await bench.open({ path: shelf('figures'), viewport: DESKTOP });
     await page.getByRole('button', { name: /Maintenance/ }).click();
     const reasons = page.getByRole('dialog', { name: 'Protein of meal 3' });
@@ -85,7 +85,7 @@ describe('by hand and keyboard', () => {
     await expect.poll(() => readOut.textContent()).toMatch(/^Sun 11 Apr Forecast [\d.]+ kg/);
   });
 
-  it('search results are chosen with arrow keys and Enter', async () => {
+  it('[LOOK-19] search results are chosen with arrow keys and Enter', async () => {
     const { page } = await bench.open({ path: shelf('fields') });
     const food = page.getByRole('combobox', { name: 'Food', exact: true });
     await food.fill('cooked');
@@ -106,7 +106,7 @@ describe('by hand and keyboard', () => {
     await page.getByText('For the thousands type 1250').waitFor({ state: 'detached' });
   });
 
-  it('day and night are chosen by hand and remembered', async () => {
+  it('[LOOK-19] day and night are chosen by hand and remembered', async () => {
     const { page } = await bench.open({ path: shelf('frame') });
     await page.getByRole('radio', { name: 'Night' }).check();
     const ground = (): Promise<string> =>
