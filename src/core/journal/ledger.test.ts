@@ -106,6 +106,40 @@ describe('what is kept but not counted', () => {
   });
 });
 
+describe('what a ledger knows', () => {
+  test('[JRN-06] its size, newest fact, greatest stamp that can be read, and how often it grew', () => {
+    const ledger = createLedger();
+    expect([ledger.size, ledger.revision, ledger.latestStamp, ledger.latest('body-weighed')]).toEqual([
+      0,
+      0,
+      undefined,
+      undefined,
+    ]);
+    const [first, second] = [weighed(80), weighed(79)];
+    ledger.add([second, first]);
+    ledger.add([oneEntry({ stamp: 'zzz-of-another-program', kind: 'moon-seen' })]);
+    expect(ledger.add([first])).toBe(0);
+    expect([ledger.size, ledger.revision, ledger.latestStamp]).toEqual([3, 2, second.stamp]);
+    expect([ledger.latest('body-weighed')?.data.massKg, ledger.entry(first.id)]).toEqual([79, first]);
+    expect(ledger.entry('nowhere')).toBeUndefined();
+  });
+
+  test('[JRN-06] the same entry with its fields in another order is the same entry', () => {
+    const meal = oneEntry({ kind: 'moon-seen', data: { items: [{ a: 1, b: [2, 3] }], at: null } });
+    const turned = { ...meal, data: { at: null, items: [{ b: [2, 3], a: 1 }] } };
+    const ledger = createLedger([meal]);
+    expect([ledger.add([turned]), ledger.problems]).toEqual([0, []]);
+    const others = [
+      { items: [{ a: 1, b: [3, 2] }], at: null },
+      { items: [{ a: 1 }], at: null },
+      { items: {}, at: null },
+    ];
+    for (const data of others) {
+      expect(createLedger([meal, { ...meal, data }]).problems[0]?.code).toBe('journal/id-clash');
+    }
+  });
+});
+
 describe('times of a fact', () => {
   test('[JRN-20] minutes run on past midnight of the prep day and below it before', () => {
     const after = weighed(80, { at: '2027-03-02T00:30:00+01:00' });

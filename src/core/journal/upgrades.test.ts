@@ -34,6 +34,12 @@ describe('upgrades', () => {
     expect(newestVersion('moon-seen', steps)).toBe(3);
   });
 
+  test('[JRN-10] a missing step is a problem, never data half upgraded', () => {
+    const gap = steps.filter((step) => step.from !== 1);
+    const outcome = upgrade(oneEntry({ kind: 'moon-seen', data: { a: 1 } }), gap);
+    expect(outcome.ok ? '' : outcome.problem.code).toBe('journal/no-upgrade');
+  });
+
   test('[JRN-10] an absent version is the first', () => {
     expect(upgrade(oneEntry({ kind: 'moon-seen', data: {} }), steps)).toEqual({
       ok: true,

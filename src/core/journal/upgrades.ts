@@ -38,9 +38,18 @@ export function upgrade(entry: Entry, steps: readonly UpgradeStep[] = upgradeSte
   let data = entry.data;
   while (version < newest) {
     const step = steps.find((candidate) => candidate.kind === entry.kind && candidate.from === version);
-    if (!step) break;
+    if (!step) return noWay(entry, version);
     data = step.step(data);
     version += 1;
   }
   return answered(data);
+}
+
+function noWay(entry: Entry, version: number): Outcome<Data> {
+  return refused(
+    'journal/no-upgrade',
+    entry.id,
+    `The entry "${entry.kind}" of ${entry.day} is of version ${version}, which this program no longer reads.`,
+    'It is kept as it is; report it, for every older version should be readable.',
+  );
 }
