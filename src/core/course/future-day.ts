@@ -29,6 +29,8 @@ export interface Adherence {
   readonly share: number;
   /** Spread of a week's average about it, a share of the plan. */
   readonly weekSd: number;
+  /** How far the level itself wanders from one week to the next, a share of it. */
+  readonly levelSd: number;
   /** Spread of one day about its week, a share of the plan. */
   readonly daySd: number;
   /** Cardio done over cardio planned, on average. */

@@ -45,12 +45,15 @@ describe('adherenceOf', () => {
     expect(adherenceOf(steady, until).weekSd).toBeLessThan(0.03);
     expect(adherenceOf(steady, until).daySd).toBeLessThan(0.06);
     expect(adherenceOf(rows, until).share).toBe(1);
+    const falling = Array.from({ length: 84 }, (_, age) => row(age, 2000 + 40 * Math.floor(age / 7)));
+    expect(adherenceOf(falling, until).levelSd).toBeGreaterThan(2 * adherenceOf(steady, until).levelSd);
   });
 
   it('[CRS-04] believes the common figures before there is a log', () => {
     expect(adherenceOf([row(1, 2000)], until)).toEqual({
       share: 1,
       weekSd: 0.04,
+      levelSd: 0.012,
       daySd: 0.1,
       cardioShare: 1,
       cardioSd: 0.1,

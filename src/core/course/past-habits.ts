@@ -49,42 +49,49 @@ export function averageOver(rows: readonly DayRow[], until: string, span: number
 }
 
 /** What is believed of straying before a log shows its own: common practice, no source. */
-const BELIEVED = { weekSd: 0.04, daySd: 0.1, cardioSd: 0.1, weeks: 4 } as const;
+const BELIEVED = { weekSd: 0.04, levelSd: 0.012, daySd: 0.1, weeks: 4 } as const;
+const CARDIO_SD = 0.1;
+/** Weeks apart at which wandering of the level is told from straying of weeks. */
+const APART = 4;
 
 /**
- * How far weeks and days stray about the plan, learnt from the last eight weeks of the log and shrunk towards what is
- * believed before. The level is 1: what goes on is the recent average itself.
+ * How far the level, weeks and days stray about the plan, learnt from the last twelve weeks of the log and shrunk
+ * towards what is believed before. The average is 1: what goes on is the recent average itself.
  */
 export function adherenceOf(rows: readonly DayRow[], until: string): Adherence {
-  const weeks: number[][] = Array.from({ length: 8 }, () => []);
+  const weeks: number[][] = Array.from({ length: 12 }, () => []);
   for (const row of rows) {
     const age = daysBetween(row.date, until);
-    if (row.intake && age >= 0 && age < 56) weeks[Math.floor(age / 7)]?.push(row.intake.energyKcal);
+    if (row.intake && age >= 0) weeks[Math.floor(age / 7)]?.push(row.intake.energyKcal);
   }
-  const full = weeks.filter((week) => week.length >= 4);
-  const means = full.map(mean);
-  const level = mean(means);
-  if (means.length < 2 || level <= 0) {
-    return {
-      share: 1,
-      weekSd: BELIEVED.weekSd,
-      daySd: BELIEVED.daySd,
-      cardioShare: 1,
-      cardioSd: BELIEVED.cardioSd,
-    };
-  }
-  // Differences of neighbouring weeks leave out the slow steps of the diet itself.
-  const steps = means.slice(1).map((value, i) => (value - (means[i] ?? value)) ** 2 / 2);
+  const full = weeks.map((week) => (week.length >= 4 ? week : []));
+  const level = mean(full.filter((week) => week.length > 0).map(mean)) || 1;
+  const near = stepsApart(full, 1, level);
+  const far = stepsApart(full, APART, level);
   const within = full.flatMap((week) =>
-    week.map((value) => (value - mean(week)) ** 2 * (week.length / (week.length - 1))),
+    week.map((value) => (week.length / (week.length - 1)) * ((value - mean(week)) / level) ** 2),
   );
+  // Steps k weeks apart have twice the variance of a week, and k times that of the wandering.
+  const known = near.length > 0 && far.length > 0;
+  const wandering = known ? Math.max(0, (mean(far) - mean(near)) / (APART - 1)) : 0;
+  const week = Math.max(0, (mean(near) - wandering) / 2);
   return {
     share: 1,
-    weekSd: shrunk(Math.sqrt(mean(steps)) / level, steps.length, BELIEVED.weekSd, BELIEVED.weeks),
-    daySd: shrunk(Math.sqrt(mean(within)) / level, within.length, BELIEVED.daySd, 7 * BELIEVED.weeks),
+    weekSd: shrunk(week, near.length, BELIEVED.weekSd, BELIEVED.weeks),
+    levelSd: shrunk(wandering, known ? far.length : 0, BELIEVED.levelSd, BELIEVED.weeks),
+    daySd: shrunk(mean(within), within.length, BELIEVED.daySd, 7 * BELIEVED.weeks),
     cardioShare: 1,
-    cardioSd: BELIEVED.cardioSd,
+    cardioSd: CARDIO_SD,
   };
+}
+
+/** Squared steps between week averages so many weeks apart, as shares of the level; weeks without a log say nothing. */
+function stepsApart(weeks: readonly (readonly number[])[], apart: number, level: number): readonly number[] {
+  return weeks.flatMap((week, k) => {
+    const other = weeks[k + apart];
+    if (week.length === 0 || other === undefined || other.length === 0) return [];
+    return [((mean(week) - mean(other)) / level) ** 2];
+  });
 }
 
 /**
@@ -118,9 +125,9 @@ export function adherenceTo(
   };
 }
 
-/** Standard deviations pooled by their variances. */
-function shrunk(found: number, count: number, believed: number, weight: number): number {
-  return Math.sqrt((count * found ** 2 + weight * believed ** 2) / (count + weight));
+/** A standard deviation from a variance found and a deviation believed, pooled by their weights. */
+function shrunk(variance: number, count: number, believed: number, weight: number): number {
+  return Math.sqrt((count * variance + weight * believed * believed) / (count + weight));
 }
 
 function mean(values: readonly number[]): number {

@@ -49,7 +49,7 @@ const preparations = [
 
 const paths = 300;
 const pool = normalPool(1, 'course/days');
-const adherence = { share: 1, weekSd: 0.02, daySd: 0.05, cardioShare: 1, cardioSd: 0.05 };
+const adherence = { share: 1, weekSd: 0.02, levelSd: 0.01, daySd: 0.05, cardioShare: 1, cardioSd: 0.05 };
 
 function live(preparation: (typeof preparations)[number], energyKcal: number) {
   const standing = knownStanding({

@@ -13,7 +13,7 @@ vi.setConfig({ testTimeout: 30_000 });
 
 const standing = knownStanding({ fatKg: 13, leanTissueKg: 70, baselineKcal: 2750, restingKcal: 1850 });
 const pool = normalPool(1, 'course/days');
-const adherence = { share: 1, weekSd: 0.04, daySd: 0.1, cardioShare: 1, cardioSd: 0.1 };
+const adherence = { share: 1, weekSd: 0.04, levelSd: 0.01, daySd: 0.1, cardioShare: 1, cardioSd: 0.1 };
 
 const daysOf = (count: number, energyKcal: number, more: Partial<FutureDay> = {}): FutureDay[] =>
   Array.from({ length: count }, (_, d) => ({

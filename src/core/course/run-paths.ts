@@ -23,8 +23,9 @@ const DRAW = {
   day: 6,
   week: 7,
   partition: 8,
+  level: 9,
 } as const;
-const DRAWS = 9;
+const DRAWS = 10;
 /** How much of a week's straying from the plan is left a week later. Common practice, no source. */
 const WEEK_KEPT = 0.6;
 const WEEK_NEW = lasting(WEEK_KEPT);
@@ -88,8 +89,9 @@ interface Path {
   readonly slowSd: number;
   readonly wobbleSd: number;
   readonly cardioShare: number;
-  /** How far this week strays from the plan, in standard deviations. */
+  /** How far this week strays from the plan, in standard deviations; how far the level has wandered, a share. */
   week: number;
+  level: number;
 }
 
 function livePath(input: RunInput, run: Run, index: number, state: Float64Array): void {
@@ -128,6 +130,7 @@ function setOut({ starts, adherence, pool }: RunInput, index: number, state: Flo
       adherence.cardioShare + sign * adherence.cardioSd * get(pool, (from - 1) & MASK),
     ),
     week: 0,
+    level: 0,
   };
 }
 
@@ -137,9 +140,11 @@ const out = new Float64Array(BALANCE_SIZE);
 function liveDay({ adherence, pool }: RunInput, path: Path, day: FutureDay, d: number): void {
   const { state, sign } = path;
   const first = path.from + d * DRAWS;
-  if (d % 7 === 0)
+  if (d % 7 === 0) {
     path.week = WEEK_KEPT * path.week + WEEK_NEW * sign * get(pool, (first + DRAW.week) & MASK);
-  const stray = strayOf(day.basis, adherence, path.week, sign * get(pool, (first + DRAW.day) & MASK));
+    path.level += adherence.levelSd * sign * get(pool, (first + DRAW.level) & MASK);
+  }
+  const stray = strayOf(day.basis, adherence, path, sign * get(pool, (first + DRAW.day) & MASK));
   load.energyKcal = day.energyKcal * stray;
   load.carbohydrateKcal = day.carbohydrateKcal * stray;
   load.sodiumMg = day.sodiumMg;
@@ -169,10 +174,10 @@ function liveDay({ adherence, pool }: RunInput, path: Path, day: FutureDay, d: n
 }
 
 /** What is eaten over what the day says. */
-function strayOf(basis: Basis, adherence: Adherence, week: number, day: number): number {
+function strayOf(basis: Basis, adherence: Adherence, { week, level: wandered }: Path, day: number): number {
   if (basis === 'known') return 1;
   const level = basis === 'planned' ? adherence.share : 1;
-  return Math.max(LEAST_STRAY, level + adherence.weekSd * week + adherence.daySd * day);
+  return Math.max(LEAST_STRAY, level + wandered + adherence.weekSd * week + adherence.daySd * day);
 }
 
 function record(run: Run, look: number, path: number, state: Float64Array, day: FutureDay | undefined): void {
