@@ -1,4 +1,4 @@
-import { safeParse } from 'valibot';
+import { readShape } from '../problems/from-issues.ts';
 import { refused, type Outcome } from '../problems/problem.ts';
 import { daysBetween } from '../units/civil-date.ts';
 import { parseInstant } from '../units/instant.ts';
@@ -22,21 +22,18 @@ export interface Fact<Kind extends KnownKind = KnownKind> {
 /** Reads an entry of a known kind. What does not fit is kept in the journal and answered as a problem. */
 export function readFact(entry: Entry, kind: KnownKind): Outcome<Fact> {
   const moment = parseInstant(entry.at);
-  if (!moment) return doesNotFit(entry, 'its moment cannot be read');
+  if (!moment) return doesNotFit(entry, 'Its moment cannot be read.', 'Give it a moment with an offset.');
   const upgraded = upgrade(entry);
   if (!upgraded.ok) return upgraded;
-  const parsed = safeParse(kinds[kind], upgraded.value, { abortEarly: true });
-  if (!parsed.success) {
-    const field = (parsed.issues[0].path ?? []).map((step) => String(step.key)).join('.');
-    return doesNotFit(entry, `"${field}" does not fit`);
-  }
+  const shape = readShape(kinds[kind], upgraded.value, 'journal');
+  if (!shape.ok) return doesNotFit(entry, shape.problem.message, shape.problem.remedy);
   const fact = {
     entry,
     kind,
     day: entry.day,
     minutes: moment.localMinutes + 1440 * daysBetween(entry.day, moment.localDate),
     epochMs: moment.epochMs,
-    data: parsed.output,
+    data: shape.value,
   };
   // The schema of `kind` has just been held against the data; the compiler cannot follow the pairing.
   return { ok: true, value: fact as Fact };
@@ -48,11 +45,11 @@ export function inOrder(a: Fact, b: Fact): number {
   return a.epochMs - b.epochMs || byStamp(a.entry, b.entry);
 }
 
-function doesNotFit(entry: Entry, reason: string): Outcome<Fact> {
+function doesNotFit(entry: Entry, fault: string, mend: string): Outcome<Fact> {
   return refused(
     'journal/data-does-not-fit',
     entry.id,
-    `The entry "${entry.kind}" of ${entry.day} is kept but not counted: ${reason}.`,
-    'Correct or remove it in the Journal.',
+    `The entry "${entry.kind}" of ${entry.day} is kept but not counted. ${fault}`,
+    `${mend} Correct or remove the entry in the Journal.`,
   );
 }

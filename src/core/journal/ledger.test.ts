@@ -78,8 +78,8 @@ describe('what is kept but not counted', () => {
       {
         code: 'journal/data-does-not-fit',
         path: odd.id,
-        message: 'The entry "body-weighed" of 2027-03-01 is kept but not counted: "massKg" does not fit.',
-        remedy: 'Correct or remove it in the Journal.',
+        message: 'The entry "body-weighed" of 2027-03-01 is kept but not counted. "massKg" is -4.',
+        remedy: 'Make it kilograms from 25 to 350. Correct or remove the entry in the Journal.',
       },
     ]);
     ledger.add([weighed(84, { replaces: odd.id })]);
