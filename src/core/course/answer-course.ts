@@ -9,7 +9,7 @@ import { judge, type Judgement, lookOf } from './judgement.ts';
 import { FULL_PATHS, type OpenCourse } from './open-course.ts';
 import { quantileOf, spreadOf } from './quantiles.ts';
 import { bodyFatFloor } from '#core/limits/body-fat-floor.ts';
-import { changeWords, percentWords, targetWords, weeksOutWords } from './words.ts';
+import { changeWords, percentWords, spanWords, targetWords } from './words.ts';
 
 /** Where the plan lands, how likely that meets the target, and what to do about it (CRS-01). */
 export function answerCourse(course: OpenCourse): CourseAnswer {
@@ -119,7 +119,7 @@ function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[]
   const { show, target, own, seed } = course.setting;
   const { massKg, bodyFatPercent } = arrivalOf(now);
   const days = daysBetween(course.today, show);
-  const landing = `On ${show}, ${weeksOutWords(days)} from ${course.today}, the course lands at ${roundTo(massKg.mean, 1)} kg (5 to 95 %: ${roundTo(massKg.q05, 1)} to ${roundTo(massKg.q95, 1)}) with ${roundTo(bodyFatPercent.mean, 1)} % body fat (${roundTo(bodyFatPercent.q05, 1)} to ${roundTo(bodyFatPercent.q95, 1)}).`;
+  const landing = `On ${show}, ${spanWords(days)} after ${course.today}, the course lands at ${roundTo(massKg.mean, 1)} kg (5 to 95 %: ${roundTo(massKg.q05, 1)} to ${roundTo(massKg.q95, 1)}) with ${roundTo(bodyFatPercent.mean, 1)} % body fat (${roundTo(bodyFatPercent.q05, 1)} to ${roundTo(bodyFatPercent.q95, 1)}).`;
   return [
     landing,
     `The chance of ${targetWords(target)} is ${percentWords(now.probability)}, counted over ${FULL_PATHS} paths with seed ${seed}.`,
@@ -131,9 +131,10 @@ function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[]
 
 function goesOnWords(course: OpenCourse): string {
   const { goesOn, planned, days } = course.future;
-  if (planned === days.length) return `All ${planned} days to the show are planned, and taken as they stand.`;
+  if (planned === days.length) return `Every day to the show is planned, and taken as it stands.`;
   const level = `${roundTo(goesOn.energyKcal, 0)} kcal and ${roundTo(goesOn.cardioKcal, 0)} kcal of cardio a day`;
-  const rest = `The ${days.length - planned} days that are not planned go on at ${level}`;
+  const open = days.length - planned;
+  const rest = `${open === 1 ? 'The one day that is not planned goes' : `The ${open} days that are not planned go`} on at ${level}`;
   if (goesOn.loggedDays === 0)
     return `${rest}: nothing was logged, so the body is taken to eat what it spends.`;
   const share = roundTo(100 * course.adherence.weekSd, 0);

@@ -1,3 +1,4 @@
+import { checkDays } from '#core/body/check-days.ts';
 import { type BodyEstimate, estimateBody } from '#core/body/estimate-body.ts';
 import { waterShares } from '#core/body/moving-water.ts';
 import { answered, type Outcome } from '#core/problems/problem.ts';
@@ -24,6 +25,8 @@ export function course(input: unknown): Outcome<CourseAnswer> {
 
 /** Lays out the course of a request once, for every further question to it. */
 export function openRequest(request: CourseRequest): Outcome<OpenCourse> {
+  const dated = checkDays(request);
+  if (!dated.ok) return dated;
   const checked = checkCourse(request);
   if (!checked.ok) return checked;
   const { athlete, days, show, target, limits, seed } = request;

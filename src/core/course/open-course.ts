@@ -14,6 +14,7 @@ import { adherenceOf, type Habit, recentHabit } from './past-habits.ts';
 import { meanOf } from './quantiles.ts';
 import { type Run, runPaths } from './run-paths.ts';
 import { balanceOf, type Standing } from './standing.ts';
+import { type Stretch, withStretches } from './stretches.ts';
 import type { Target } from './target.ts';
 
 /** Paths behind every answer that is shown as a figure. */
@@ -32,6 +33,8 @@ export interface CourseSetting {
   readonly seed: number;
   /** Rows after the last day known are eaten as they stand unless they are given as intentions, with how those are kept. */
   readonly kept?: Adherence;
+  /** Diet breaks, higher-carbohydrate days, travel; they stand over habit and intention, not over what is known. */
+  readonly stretches?: readonly Stretch[];
 }
 
 /** A course laid out once, so that every question to it (what if, which correction) meets the same chance. */
@@ -45,7 +48,10 @@ export interface OpenCourse {
   readonly weeksOut: number;
   readonly starts: Starts;
   readonly pool: Float64Array;
+  /** The days to come, stretches in them. */
   readonly future: FutureDays;
+  /** The same without the stretches: what the scale is foretold against. */
+  readonly plainDays: readonly FutureDay[];
   readonly adherence: Adherence;
   /** The log's recent average; undefined where intake was never logged. */
   readonly habit: Habit | undefined;
@@ -66,7 +72,9 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
   const starts = drawStarts(standing, FULL_PATHS, seed);
   const pool = normalPool(seed, 'course/days');
   const balanceKcal = balanceOf(standing);
-  const future = futureDays(rows, asOf, show, balanceKcal, water, kept ? 'planned' : 'known');
+  const plain = futureDays(rows, asOf, show, balanceKcal, water, kept ? 'planned' : 'known');
+  const stretched = withStretches(plain.days, setting.stretches ?? [], balanceKcal);
+  const future = { ...plain, days: stretched };
   const course = { starts, pool, adherence: kept ?? adherenceOf(past, asOf) };
   const now = runPaths({ ...course, days: future.days, paths: FULL_PATHS, looks: [-1] });
   const { carbohydrateG, fatG } = future.goesOn;
@@ -79,6 +87,7 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
     from: addDays(today, 1),
     weeksOut: daysBetween(today, show) / 7,
     future,
+    plainDays: plain.days,
     habit: recentHabit(past, asOf),
     evidence: evidenceOf(past, today),
     carbohydrateShare: Number.isFinite(share) ? share : 0.6,

@@ -26,7 +26,7 @@ export function withStretches(
 ): readonly FutureDay[] {
   if (stretches.length === 0) return days;
   return days.map((day) => {
-    const stretch = stretches.find((one) => covers(one, day.date));
+    const stretch = day.basis === 'known' ? undefined : stretches.find((one) => covers(one, day.date));
     return stretch ? inStretch(day, stretch, balanceKcal) : day;
   });
 }

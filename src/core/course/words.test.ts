@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeWords, percentWords, targetWords, weeksOutWords } from './words.ts';
+import { changeWords, percentWords, spanWords, targetWords } from './words.ts';
 
 describe('words of the course', () => {
   it('[CRS-01] a chance that is not certain is never written as none or all', () => {
@@ -27,13 +27,7 @@ describe('words of the course', () => {
     expect(changeWords({})).toBe('no change');
   });
 
-  it('[CRS-01] counts weeks out', () => {
-    expect([0, 1, 13, 14, 59].map(weeksOutWords)).toEqual([
-      'on the day itself',
-      '1 day out',
-      '13 days out',
-      '2 weeks out',
-      '8.4 weeks out',
-    ]);
+  it('[CRS-01] counts in weeks from two weeks on', () => {
+    expect([0, 1, 13, 14, 59].map(spanWords)).toEqual(['0 days', '1 day', '13 days', '2 weeks', '8.4 weeks']);
   });
 });

@@ -27,9 +27,8 @@ export function changeWords({ energyKcal = 0, cardioKcal = 0 }: Change): string 
   return parts.length === 0 ? 'no change' : `${parts.join(' and ')} a day`;
 }
 
-/** "1.2 weeks out", "3 days out", "on the day". */
-export function weeksOutWords(days: number): string {
-  if (days === 0) return 'on the day itself';
-  if (days < 14) return `${days} day${days === 1 ? '' : 's'} out`;
-  return `${roundTo(days / 7, 1)} weeks out`;
+/** "8.4 weeks", "3 days". */
+export function spanWords(days: number): string {
+  if (days < 14) return `${days} day${days === 1 ? '' : 's'}`;
+  return `${roundTo(days / 7, 1)} weeks`;
 }

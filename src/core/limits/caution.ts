@@ -3,7 +3,7 @@ import { roundTo } from '../units/rounding.ts';
 import { bodyFatFloor } from './body-fat-floor.ts';
 import { energyAvailabilityFloor } from './daily-energy-floor.ts';
 import type { Limit, LimitReason } from './limit.ts';
-import { keeps } from './limit.ts';
+import { keeps, onSafeStep } from './limit.ts';
 import { lossRateCeiling } from './loss-rate-ceiling.ts';
 import { fatFloor, proteinFloor } from './macro-floors.ts';
 import type { OwnLimits } from './own-limits.ts';
@@ -56,8 +56,13 @@ function against(
   const reason = limit.tightest;
   if (found === undefined || reason === undefined || keeps(limit, found)) return [];
   return [
-    { limit: reason.limit, value: reason.value, source: reason.source, words: sentence(reason, found) },
+    { limit: reason.limit, value: shown(limit), source: reason.source, words: sentence(reason, found) },
   ];
+}
+
+/** The limit's figure to a hundredth, rounded to the safe side. */
+function shown(limit: Limit): number {
+  return onSafeStep(limit, 0.01);
 }
 
 function targetCaution({ sex, targetBodyFatPercent }: Habits, own: OwnLimits): Caution[] {
