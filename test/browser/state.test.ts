@@ -60,6 +60,30 @@ describe('recording', () => {
     expect((await look(page)).undoable).toBeUndefined();
   });
 
+  test('[JRN-60] before a journal is open nothing is taken as written', async () => {
+    const { page } = await bench.open();
+    expect(await call(page, 'weigh', 80)).toMatchObject({
+      status: 'refused',
+      problem: { code: 'store/no-journal' },
+    });
+    expect(await look(page)).toMatchObject({ size: 0, phase: 'starting' });
+  });
+
+  test('[JRN-66] switching journals while saving keeps each entry in its own', async () => {
+    const { page } = await bench.open({ journal: 'own' });
+    await call(page, 'start', true);
+    const kept = await page.evaluate(async () => {
+      const door = Reflect.get(globalThis, 'statePage');
+      const writing = [door.weigh(70), door.openWhich('demo'), door.weigh(71), door.weigh(72)];
+      await Promise.all(writing);
+      await door.openWhich('own');
+      return door.look().masses;
+    });
+    expect(kept).toEqual([70, 71, 72]);
+    await call(page, 'openWhich', 'demo');
+    expect((await look(page)).size).toBe(30);
+  });
+
   test('[JRN-21] [JRN-20] a fact is of today unless said otherwise; another day without a time is noon', async () => {
     const { page } = await own({ at: '2027-03-02T00:40:00' });
     expect(await look(page)).toMatchObject({ today: '2027-03-01', nowClock: 1480 });

@@ -5,16 +5,14 @@ import { writeJournal } from '#core/journal/write-journal.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { now } from './moments.ts';
 import { which } from './journals.ts';
-import { ledger, takeIn } from './ledger.ts';
+import { ledger } from './ledger.ts';
 import { localMemory } from './local-memory.ts';
-import { openTabs } from './open-tabs.ts';
-import { keep } from './saving.ts';
+import { commit } from './saving.ts';
 
 const DAY_MS = 86_400_000;
 
 /** Counts up when a copy was taken, so that the age is worked out anew. */
 const copiesTaken = signal(0);
-const promised = signal<boolean | undefined>(undefined);
 
 /** What a file holds, before or after it is taken in. */
 export interface Imported {
@@ -90,13 +88,7 @@ async function formats() {
   return { journalExports, journalImports, linesOfBytes };
 }
 
-/** Whether the browser promised not to clear this app's storage by itself; undefined until asked. */
-export const persisted: ReadonlySignal<boolean | undefined> = promised;
-
-export async function askToPersist(): Promise<boolean> {
-  promised.value = (await navigator.storage?.persist?.()) ?? false;
-  return promised.value;
-}
+export { askToPersist, persisted } from './persistence.ts';
 
 interface FileRead {
   readonly entries: readonly Entry[];
@@ -106,9 +98,7 @@ interface FileRead {
 async function takeFile(read: FileRead): Promise<Imported> {
   const { news, known, problems } = newsIn(read);
   if (news.length === 0) return { added: 0, known, problems, status: 'saved' };
-  takeIn(news);
-  const outcome = await keep(news);
-  openTabs.tell(news);
+  const outcome = await commit(news);
   return { added: news.length, known, problems, status: outcome.status };
 }
 

@@ -8,10 +8,11 @@ import type { BlobStore } from '#outside/store-port/blob-store.ts';
 import type { JournalStore } from '#outside/store-port/journal-store.ts';
 import { storeUnreachable } from '#outside/store-port/store-problems.ts';
 import { shiftClock, startClock } from './moments.ts';
+import { createKeeper, type Keeper } from './keeper.ts';
 import { replaceLedger, takeIn } from './ledger.ts';
 import { localMemory } from './local-memory.ts';
-import { openTabs } from './open-tabs.ts';
-import { saveInto } from './saving.ts';
+import { askToPersist, lookPersisted } from './persistence.ts';
+import { pointTo, sayFor } from './saving.ts';
 import { listenToTabs } from './tabs.ts';
 import { forgetAllRecordings } from './undo-stack.ts';
 
@@ -58,6 +59,7 @@ let current: OpenStore | undefined;
 export async function start(options: { readonly demo?: () => Promise<Demo> } = {}): Promise<void> {
   makeDemo = options.demo;
   startClock();
+  void lookPersisted();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void catchUp();
   });
@@ -72,7 +74,7 @@ export async function openWhich(wanted: Which): Promise<void> {
   localMemory.set('which', wanted);
   hasChosen.value = true;
   await openStored(wanted);
-  if (wanted === 'own' && phaseNow.value === 'open') void navigator.storage?.persist?.();
+  if (wanted === 'own' && phaseNow.value === 'open') void askToPersist();
 }
 
 /** Puts the demo back to how it was at first. One's own journal is not touched. */
@@ -91,15 +93,23 @@ async function openStored(wanted: Which): Promise<void> {
   const connection = connect(`stagewright-${wanted}`);
   const [leaving, store, blobs] = [current, indexedDbStore(connection), indexedDbBlobs(connection)];
   try {
-    if (wanted === 'demo') await prepareDemo(store);
-    else shiftClock(0);
+    const shiftMs = wanted === 'demo' ? await prepareDemo(store) : 0;
+    const keeper: Keeper = createKeeper(
+      wanted,
+      store,
+      sayFor(() => keeper),
+    );
+    const rescued = keeper.held();
+    const rescue = rescued.length > 0 ? await keeper.keep([]) : undefined;
     const stored = await store.read(0);
+    // From here to the end of the block nothing waits: ledger, store, tabs and clock change in one step.
     current = { store, blobs, mark: stored.mark };
     open.value = wanted;
+    shiftClock(shiftMs);
     forgetAllRecordings();
-    replaceLedger(stored.entries);
-    takeIn(await saveInto(wanted, store));
-    openTabs.connect(listenToTabs(wanted, takeIn));
+    replaceLedger([...stored.entries, ...rescued]);
+    const stands = rescue && rescue.status !== 'saved' ? { ...rescue, held: rescued.length } : undefined;
+    pointTo({ keeper, tabs: listenToTabs(wanted, takeIn) }, stands ?? { status: 'saved' });
     unread.value = stored.problems;
     failed.value = undefined;
     phaseNow.value = 'open';
@@ -125,19 +135,20 @@ async function catchUp(): Promise<void> {
   }
 }
 
-/** Fills the demo's own store where it is empty or out of date, and sets the clock to its athlete's. */
-async function prepareDemo(store: JournalStore): Promise<void> {
+/** Fills the demo's own store where it is empty or out of date. Answers how far its athlete's clock is from this one. */
+async function prepareDemo(store: JournalStore): Promise<number> {
   const openedMs = Number(localMemory.get('demo/opened') ?? Number.NaN);
   const shiftMs = Number(localMemory.get('demo/shift') ?? Number.NaN);
   const stillOn = Date.now() - openedMs < DEMO_LASTS_MS && Date.now() >= openedMs;
-  if (stillOn && Number.isFinite(shiftMs)) return shiftClock(shiftMs);
-  if (!makeDemo) return shiftClock(0);
+  if (stillOn && Number.isFinite(shiftMs)) return shiftMs;
+  if (!makeDemo) return 0;
   const demo = await makeDemo();
   await store.erase();
   const filled = await store.append(demo.entries);
   if (filled.status !== 'saved') throw new Error(filled.problem.message);
   localMemory.drop('demo/lifeboat');
-  localMemory.set('demo/opened', String(Date.now()));
-  localMemory.set('demo/shift', String(demo.nowMs - Date.now()));
-  shiftClock(demo.nowMs - Date.now());
+  const openedNow = Date.now();
+  localMemory.set('demo/opened', String(openedNow));
+  localMemory.set('demo/shift', String(demo.nowMs - openedNow));
+  return demo.nowMs - openedNow;
 }

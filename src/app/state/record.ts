@@ -5,9 +5,8 @@ import { answered, type Outcome, type Problem } from '#core/problems/problem.ts'
 import type { ClockMinutes } from '#core/units/quantities.ts';
 import { currentMs, momentOf, offsetMinutesAt, tick, zoneName } from './moments.ts';
 import { device, entryChance, writer } from './device.ts';
-import { ledger, takeIn } from './ledger.ts';
-import { openTabs } from './open-tabs.ts';
-import { keep } from './saving.ts';
+import { ledger } from './ledger.ts';
+import { canSave, commit, NO_JOURNAL } from './saving.ts';
 import { today } from './clock.ts';
 import { rememberForUndo } from './undo-stack.ts';
 
@@ -93,16 +92,16 @@ export function restore(id: string, options: Says = {}): Promise<Saved> {
 
 /** Composes, keeps and tells. Used by the functions above and by undo; nothing else writes. */
 export async function write(writings: readonly Writing[], says?: string, undoes = false): Promise<Saved> {
+  if (!canSave()) return { status: 'refused', problem: NO_JOURNAL };
   const outcomeOfShape = compose(writings);
   if (!outcomeOfShape.ok) return { status: 'refused', problem: outcomeOfShape.problem };
   const composed = outcomeOfShape.value;
   const before = composed.map((entry) => (entry.replaces ? ledger.peek().entry(entry.replaces) : undefined));
-  takeIn(composed);
+  const saving = commit(composed);
   tick();
   if (!undoes)
     rememberForUndo({ entries: composed, before, says: says ?? 'Entry written', atMs: currentMs() });
-  const outcome = await keep(composed);
-  openTabs.tell(composed);
+  const outcome = await saving;
   if (outcome.status === 'saved') return { status: 'saved', entries: composed };
   return { status: outcome.status, entries: composed, problem: outcome.problem };
 }

@@ -1,83 +1,61 @@
 import { signal, type ReadonlySignal } from '@preact/signals';
-import { canonicalLine } from '#core/journal/canonical-line.ts';
 import type { Entry } from '#core/journal/entry.ts';
-import { readJournal } from '#core/journal/read-journal.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import type { AppendOutcome, JournalStore } from '#outside/store-port/journal-store.ts';
-import { localMemory } from './local-memory.ts';
+import type { AppendOutcome } from '#outside/store-port/journal-store.ts';
+import type { Keeper, Saving } from './keeper.ts';
+import { takeIn } from './ledger.ts';
+import type { Tabs } from './tabs.ts';
 
-/** How writing stands, for the line that says so. `held` entries are in the ledger but not yet in the store. */
-export type Saving =
-  | { readonly status: 'saved' | 'saving' }
-  | { readonly status: 'notSaved' | 'maybeSaved'; readonly held: number; readonly problem: Problem };
+export type { Saving } from './keeper.ts';
+
+/** What an entry of the open journal goes to: its store, and the other tabs that have it open. */
+interface Outlet {
+  readonly keeper: Keeper;
+  readonly tabs: Tabs;
+}
 
 const state = signal<Saving>({ status: 'saved' });
 export const saving: ReadonlySignal<Saving> = state;
 
-interface Target {
-  readonly which: string;
-  readonly store: JournalStore;
+let outlet: Outlet | undefined;
+
+export const NO_JOURNAL: Problem = {
+  code: 'store/no-journal',
+  path: 'store',
+  message: 'No journal is open.',
+  remedy: 'Reload the app; entries already saved are still there.',
+};
+
+/** From now on entries go here. Called together with replacing the ledger, so that no entry meets the wrong journal. */
+export function pointTo(next: Outlet, stands: Saving): void {
+  outlet?.tabs.close();
+  outlet = next;
+  state.value = stands;
 }
 
-let target: Target | undefined;
-let held: readonly Entry[] = [];
-let queue: Promise<unknown> = Promise.resolve();
-
-/** From now on entries are kept in this store. What a lifeboat holds from an earlier day goes in first. */
-export async function saveInto(which: string, store: JournalStore): Promise<readonly Entry[]> {
-  await queue;
-  target = { which, store };
-  held = readJournal(localMemory.get(lifeboat(which)) ?? '').entries;
-  const rescued = held;
-  state.value = { status: 'saved' };
-  if (rescued.length > 0) await retrySaving();
-  return rescued;
+/** How the keeper of the open journal says how saving stands; one that was left behind is not listened to. */
+export function sayFor(keeper: () => Keeper | undefined): (saving: Saving) => void {
+  return (stands) => {
+    if (outlet && outlet.keeper === keeper()) state.value = stands;
+  };
 }
 
-/** Keeps entries in the open store, one save after the other. Those that fail are held and tried again with the next. */
-export function keep(entries: readonly Entry[]): Promise<AppendOutcome> {
-  const saved = queue.then(() => save(entries));
-  queue = saved;
-  return saved;
+/** Whether entries have somewhere to go. */
+export function canSave(): boolean {
+  return outlet !== undefined;
+}
+
+/** Takes entries into the ledger at once, keeps them, and tells the other tabs. */
+export async function commit(entries: readonly Entry[]): Promise<AppendOutcome> {
+  const to = outlet;
+  if (!to) return { status: 'notSaved', problem: NO_JOURNAL };
+  takeIn(entries);
+  const outcome = await to.keeper.keep(entries);
+  to.tabs.tell(entries);
+  return outcome;
 }
 
 /** Tries the held entries again. */
 export function retrySaving(): Promise<AppendOutcome> {
-  return keep([]);
-}
-
-/** Entries in the ledger that the store does not have. */
-export function heldEntries(): readonly Entry[] {
-  return held;
-}
-
-async function save(entries: readonly Entry[]): Promise<AppendOutcome> {
-  if (!target) return { status: 'notSaved', problem: noJournal() };
-  const { which, store } = target;
-  const wanted = [...held, ...entries];
-  state.value = { status: 'saving' };
-  const outcome = await store.append(wanted);
-  if (outcome.status === 'saved') {
-    if (held.length > 0) localMemory.drop(lifeboat(which));
-    held = [];
-    state.value = { status: 'saved' };
-    return outcome;
-  }
-  held = wanted;
-  localMemory.set(lifeboat(which), wanted.map(canonicalLine).join('\n'));
-  state.value = { status: outcome.status, held: wanted.length, problem: outcome.problem };
-  return outcome;
-}
-
-function lifeboat(which: string): string {
-  return `${which}/lifeboat`;
-}
-
-function noJournal(): Problem {
-  return {
-    code: 'store/no-journal',
-    path: 'store',
-    message: 'No journal is open.',
-    remedy: 'Reload the app; entries already saved are still there.',
-  };
+  return commit([]);
 }

@@ -16,5 +16,15 @@ export function listenToTabs(which: string, hear: (entries: readonly Entry[]) =>
   channel.onmessage = (message: MessageEvent<unknown>) => {
     if (Array.isArray(message.data)) hear(message.data.filter(isEntry));
   };
-  return { tell: (entries) => channel.postMessage(entries), close: () => channel.close() };
+  let open = true;
+  return {
+    // A save that ends after its journal was left is not told: the other tabs read the store when they come to the front.
+    tell: (entries) => {
+      if (open) channel.postMessage(entries);
+    },
+    close: () => {
+      open = false;
+      channel.close();
+    },
+  };
 }

@@ -3,7 +3,7 @@ import type { AppendOutcome, JournalStore, StoredEntries } from '../store-port/j
 import { storeUnreachable } from '../store-port/store-problems.ts';
 
 /**
- * A journal kept for as long as the program runs: for tests, and where a browser offers no storage. `disk` is what
+ * A journal kept for as long as the program runs: for tests. `disk` is what
  * outlives a close; hand the same one in to open the store again.
  */
 export function memoryStore(disk: Map<number, readonly Entry[]> = new Map()): JournalStore {
