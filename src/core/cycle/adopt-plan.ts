@@ -30,7 +30,7 @@ export interface AdoptInputs {
 
 /**
  * The answered plan as the fact "plan-adopted": slots new to this day, packed portions named by their number (those that must
- * go first first), meals that stood pinned still pinned (DAY-37).
+ * go first first), meals that stood pinned still pinned (RUN-07).
  */
 export function adoptPlan({ sheet, plan, cause, now, available }: AdoptInputs): Adopted {
   const taken = new Set([

@@ -26,7 +26,7 @@ const eaten: DayStep = [
 ];
 
 describe('the sheet of a day', () => {
-  it('[DAY-32] what is eaten is summed as weighed, and the rest is left', () => {
+  it('[RUN-03] what is eaten is summed as weighed, and the rest is left', () => {
     const { sheet } = at('08:00', ...plainDay, plainPlan, eaten);
     // Rolled oats, USDA SR28 08120: 13.15 g protein, 67.7 g carbohydrate, 6.52 g fat per 100 g.
     expect(sheet.total.nutrients.proteinG).toBeCloseTo(0.8 * 13.15, 6);
@@ -36,7 +36,7 @@ describe('the sheet of a day', () => {
     expect(sheet.next?.slot).toBe('meal-2');
   });
 
-  it('[DAY-32] a meal past its time is late, by how much; a skipped one is neither', () => {
+  it('[RUN-03] a meal past its time is late, by how much; a skipped one is neither', () => {
     expect(at('11:30', ...plainDay, plainPlan).sheet.meals.map((meal) => [meal.state, meal.lateBy])).toEqual([
       ['late', 270],
       ['ahead', 0],
@@ -48,7 +48,7 @@ describe('the sheet of a day', () => {
     });
   });
 
-  it('[DAY-32] a food the journal no longer knows is shown, not dropped', () => {
+  it('[RUN-03] a food the journal no longer knows is shown, not dropped', () => {
     const odd: DayStep = ['07:10', 'meal-eaten', { items: [{ source: 'food', food: 'gone', grams: 80 }] }];
     const { sheet } = at('08:00', ...plainDay, odd);
     expect(sheet.eaten[0]?.items[0]).toMatchObject({
@@ -58,7 +58,7 @@ describe('the sheet of a day', () => {
     expect(sheet.total.nutrients.energyKcal).toBe(0);
   });
 
-  it('[DAY-33] exactly one row is next, and nothing comes after sleep', () => {
+  it('[RUN-04] exactly one row is next, and nothing comes after sleep', () => {
     for (const clock of ['05:30', '06:30', '08:00', '12:00', '14:00', '17:30', '23:50', '24:30']) {
       const { rows } = at(clock, ...plainDay, plainPlan, eaten);
       expect(
@@ -69,7 +69,7 @@ describe('the sheet of a day', () => {
     }
   });
 
-  it('[DAY-33] cardio with nothing logged is missed once its time is well past; logged, it is done', () => {
+  it('[RUN-04] cardio with nothing logged is missed once its time is well past; logged, it is done', () => {
     const missed = at('09:00', ...plainDay, plainPlan).rows.find((row) => row.thing.type === 'cardio');
     expect(missed?.state).toBe('missed');
     const walk: DayStep = ['06:55', 'cardio-done', { activity: 'walk', minutes: 30, beforeFood: true }];
@@ -77,7 +77,7 @@ describe('the sheet of a day', () => {
     expect(done?.state).toBe('done');
   });
 
-  it('[DAY-33] a late meal is still next: it waits until it is eaten, skipped or planned anew', () => {
+  it('[RUN-04] a late meal is still next: it waits until it is eaten, skipped or planned anew', () => {
     const { rows } = at('12:10', ...plainDay, plainPlan);
     expect(rows.find((row) => row.state === 'next')?.key).toBe('meal meal-1');
   });

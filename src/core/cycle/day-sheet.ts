@@ -73,7 +73,7 @@ export interface DaySheet {
 const DUE_BEFORE: Minutes = 15;
 const LATE_AFTER: Minutes = 20;
 
-/** Reads the sheet of a prep day. `now` is minutes of that prep day; for a day that is over pass its end (DAY-32). */
+/** Reads the sheet of a prep day. `now` is minutes of that prep day; for a day that is over pass its end (RUN-03). */
 export function daySheet(ledger: Ledger, day: string, now: ClockMinutes, read: ReadItem): DaySheet {
   const shape = shapeOfDay(ledger, day);
   const targets = shape && targetsOfDay(ledger, day, shape.dayKind);

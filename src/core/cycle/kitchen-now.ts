@@ -60,7 +60,7 @@ function reader(catalogue: Catalogue): ReadItem {
 
 /**
  * Foods that may go on today's plates: what is in stock and may be eaten (frozen berries and vegetables as they are), packed
- * portions whole, and foods the athlete has at hand uncounted. What is out of date is never offered (DAY-35).
+ * portions whole, and foods the athlete has at hand uncounted. What is out of date is never offered (RUN-06).
  */
 function plannableFoods(
   ledger: Ledger,

@@ -44,7 +44,7 @@ const pan: readonly DayStep[] = [
 ];
 
 describe('what the planner is asked', () => {
-  it('[DAY-35] plans from what may be eaten: cooked and dry stock, frozen berries, not raw poultry', () => {
+  it('[RUN-06] plans from what may be eaten: cooked and dry stock, frozen berries, not raw poultry', () => {
     const ids = requestOf('06:10', ...plainDay).foods.map((food) => food.id);
     expect(ids).toContain('usda-sr28:08120');
     expect(ids).toContain('usda-sr28:05064');
@@ -52,7 +52,7 @@ describe('what the planner is asked', () => {
     expect(ids).not.toContain('usda-sr28:05062');
   });
 
-  it('[DAY-35] raw poultry goes on a plate when the athlete says it is cooked for the meal', () => {
+  it('[RUN-06] raw poultry goes on a plate when the athlete says it is cooked for the meal', () => {
     const freely: DayStep = [
       '05:50',
       'food-preferred',
@@ -61,7 +61,7 @@ describe('what the planner is asked', () => {
     expect(requestOf('06:10', ...plainDay, freely).foods.map((food) => food.id)).toContain('usda-sr28:05062');
   });
 
-  it('[DAY-35] packed portions are offered whole, and never once they are out of date', () => {
+  it('[RUN-06] packed portions are offered whole, and never once they are out of date', () => {
     const food = requestOf('06:10', ...plainDay, ...pan).foods.find(({ id }) => id === 'batch:pan');
     expect(food?.portionsG).toEqual([140, 140, 140]);
     const leftOut: DayStep[] = [1, 2, 3].map((portion) => [
@@ -74,7 +74,7 @@ describe('what the planner is asked', () => {
     );
   });
 
-  it('[DAY-34] what is eaten enters with its uncertainty, a guess with its own', () => {
+  it('[RUN-05] what is eaten enters with its uncertainty, a guess with its own', () => {
     const guess: DayStep = [
       '08:00',
       'meal-eaten',
@@ -95,7 +95,7 @@ describe('what the planner is asked', () => {
     expect(item && 'spreadPercent' in item ? item.spreadPercent : 0).toBeCloseTo(30 / Math.sqrt(3), 6);
   });
 
-  it('[DAY-34] a pinned meal keeps its time and grams; one whose time is past no longer does', () => {
+  it('[RUN-05] a pinned meal keeps its time and grams; one whose time is past no longer does', () => {
     expect(requestOf('12:00', ...plainDay, plainPlan).pinned).toEqual([
       {
         at: '13:00',
@@ -108,14 +108,14 @@ describe('what the planner is asked', () => {
     expect(requestOf('13:30', ...plainDay, plainPlan).pinned).toEqual([]);
   });
 
-  it('[DAY-34] without targets or a shape nothing is planned, and it is said', () => {
+  it('[RUN-05] without targets or a shape nothing is planned, and it is said', () => {
     const bare = asked('09:00').request;
     expect(bare.ok ? '' : bare.problem.code).toBe('day/no-shape');
     const shaped = asked('09:00', ...plainDay.slice(0, 1)).request;
     expect(shaped.ok ? '' : shaped.problem.code).toBe('day/no-targets');
   });
 
-  it('[DAY-37] an adopted plan names each packed portion once and takes new slots', () => {
+  it('[RUN-07] an adopted plan names each packed portion once and takes new slots', () => {
     const { sheet, kitchen } = asked('06:10', ...plainDay, ...pan, plainPlan);
     const target = { proteinG: 50, carbohydrateG: 50, fatG: 15 };
     const meal = (at: string) => ({

@@ -19,7 +19,7 @@ export interface PlanInputs {
 
 /**
  * The request for the rest of today, as `stagewright day` would be asked: what is eaten counts with its uncertainty,
- * pinned meals keep time and grams, wishes of the day are carried (DAY-34). Refuses while the day has no shape or no targets.
+ * pinned meals keep time and grams, wishes of the day are carried (RUN-05). Refuses while the day has no shape or no targets.
  */
 export function planRequest(inputs: PlanInputs): Outcome<DayRequest> {
   const { sheet, now } = inputs;

@@ -37,7 +37,7 @@ const GRACE: Minutes = 90;
 
 /**
  * The day in time order: waking, cardio, meals eaten and to come, training, tasks, sleep. One row is next: the first
- * that is not done and can still be done; a row whose time has gone by with nothing logged is missed (DAY-33).
+ * that is not done and can still be done; a row whose time has gone by with nothing logged is missed (RUN-04).
  */
 export function runSheet(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): readonly RunSheetRow[] {
   const rows = [...frame(sheet, ledger, now), ...meals(sheet), ...tasks(sheet.day, ledger)];

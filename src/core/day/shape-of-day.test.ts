@@ -24,7 +24,7 @@ const usual = { scope: { of: 'usual', weekdays: [1, 2, 3, 4, 5] }, wake: '06:30'
 const macros = { proteinG: 200, carbohydrateG: 180, fatG: 55, basis: 'entered' };
 
 describe('the shape of a day', () => {
-  it('[DAY-30] what was said for the day goes before what is usual, and nothing is guessed', () => {
+  it('[RUN-01] what was said for the day goes before what is usual, and nothing is guessed', () => {
     const ledger = createLedger([
       entry('day-shaped', '2027-03-01', usual),
       entry('day-shaped', '2027-03-03', {
@@ -50,7 +50,7 @@ describe('the shape of a day', () => {
     expect(shapeOfDay(ledger, '2027-02-26'), 'before it was said').toBeUndefined();
   });
 
-  it('[DAY-31] the targets set last count, for every day or for this kind of day', () => {
+  it('[RUN-02] the targets set last count, for every day or for this kind of day', () => {
     const ledger = createLedger([
       entry('target-set', '2027-03-01', { ...macros, from: '2027-03-01', dayKind: 'every' }),
       entry('target-set', '2027-03-01', {

@@ -44,7 +44,7 @@ export interface MealRules {
 
 /**
  * The shape of a prep day: what was said for the day itself, else the newest usual shape of its weekday; undefined
- * where neither was ever said, for waking and sleep are not guessed (DAY-30).
+ * where neither was ever said, for waking and sleep are not guessed (RUN-01).
  */
 export function shapeOfDay(ledger: Ledger, day: string): DayShape | undefined {
   const shapes = ledger.of('day-shaped');

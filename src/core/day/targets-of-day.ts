@@ -3,7 +3,7 @@ import type { DayKind } from './shape-of-day.ts';
 
 /**
  * The targets in force on a day of a kind: the newest that covers the day and its kind. Targets for every day and for
- * this kind of day compete by when they were set, so that whatever was decided last counts (DAY-31). Undefined where
+ * this kind of day compete by when they were set, so that whatever was decided last counts (RUN-02). Undefined where
  * none was ever set.
  */
 export function targetsOfDay(ledger: Ledger, day: string, dayKind: DayKind): Fact<'target-set'> | undefined {
