@@ -111,8 +111,7 @@ function deficitOf({ run }: Judgement, course: OpenCourse): number {
     lookOf(values, look, run.paths).reduce((sum, value) => sum + value, 0) / run.paths;
   const fat = mean(run.fatKg, 0) - mean(run.fatKg, 1);
   const lean = mean(run.tissueKg, 0) - mean(run.tissueKg, 1) - fat;
-  const days = Math.min(week + 1, course.future.days.length);
-  return (9441 * fat + 1816 * lean) / days;
+  return (9441 * fat + 1816 * lean) / Math.max(1, week + 1 - course.earlyShare);
 }
 
 function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[] {

@@ -45,7 +45,7 @@ export function judgeDays(course: OpenCourse, days: readonly FutureDay[], paths:
     ...meetingAt(run, last, course.setting.target),
     change: {},
     run,
-    ...paceOf(tissue, looks, course.startMassKg),
+    ...paceOf(tissue, looks, course.startMassKg, course.earlyShare),
     massKg,
     fatKg,
     bodyFatPercent: (100 * fatKg) / massKg,
@@ -67,22 +67,25 @@ export function weeklyLooks(days: number): readonly number[] {
   return looks;
 }
 
+/** `early` is how much of a day is missing between the start and a look: the food of the look's own day. */
 function paceOf(
   tissueKg: readonly number[],
   looks: readonly number[],
   massKg: Kilograms,
+  early: number,
 ): Pick<Judgement, 'lossPercentPerWeek' | 'steepestPercentPerWeek'> {
-  let steepest = Number.NEGATIVE_INFINITY;
+  const last = looks.length - 1;
   const rate = (from: number, to: number) => {
-    const days = (looks[to] ?? 0) - (looks[from] ?? 0);
+    const days = (looks[to] ?? 0) - (looks[from] ?? 0) - (from === 0 ? early : 0);
     const lost = (tissueKg[from] ?? 0) - (tissueKg[to] ?? 0);
-    return days > 0 ? (700 * lost) / (days * massKg) : 0;
+    return days > 0.5 ? (700 * lost) / (days * massKg) : 0;
   };
+  const mean = last > 0 ? rate(0, last) : 0;
+  let steepest = mean;
   // A last stretch of a few days says little of a week.
-  for (let k = 1; k < looks.length; k++)
+  for (let k = 1; k <= last; k++)
     if ((looks[k] ?? 0) - (looks[k - 1] ?? 0) >= 4) steepest = Math.max(steepest, rate(k - 1, k));
-  const mean = rate(0, looks.length - 1);
-  return { lossPercentPerWeek: mean, steepestPercentPerWeek: Math.max(steepest, mean) };
+  return { lossPercentPerWeek: mean, steepestPercentPerWeek: steepest };
 }
 
 function averageDay(days: readonly FutureDay[], of: (day: FutureDay) => number): number {

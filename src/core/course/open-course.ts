@@ -13,7 +13,7 @@ import { normalPool } from './normal-pool.ts';
 import { adherenceOf, type Habit, recentHabit } from './past-habits.ts';
 import { meanOf } from './quantiles.ts';
 import { type Run, runPaths } from './run-paths.ts';
-import { balanceOf, type Standing } from './standing.ts';
+import { balanceOf, earlyShareOf, type Standing } from './standing.ts';
 import { type Stretch, withStretches } from './stretches.ts';
 import type { Target } from './target.ts';
 
@@ -60,6 +60,8 @@ export interface OpenCourse {
   readonly carbohydrateShare: number;
   /** Logged kcal a day that keep the balance without cardio. */
   readonly balanceKcal: KilocaloriesPerDay;
+  /** Share of belief that reads the body before the day's food: its last look is a day's food short. */
+  readonly earlyShare: number;
   readonly startMassKg: Kilograms;
   readonly startFatKg: Kilograms;
 }
@@ -92,6 +94,7 @@ export function openCourse(setting: CourseSetting, standing: Standing, water: Wa
     evidence: evidenceOf(past, today),
     carbohydrateShare: Number.isFinite(share) ? share : 0.6,
     balanceKcal,
+    earlyShare: earlyShareOf(standing),
     startMassKg: meanOf(now.massKg),
     startFatKg: meanOf(now.fatKg),
   };

@@ -77,7 +77,8 @@ function live(preparation: (typeof preparations)[number], energyKcal: number) {
 
 /** The constant intake that lands at the published body mass. */
 function intakeFor(preparation: (typeof preparations)[number]): number {
-  let [low, high] = [800, preparation.baselineKcal];
+  let low = 800;
+  let high: number = preparation.baselineKcal;
   while (high - low > 15) {
     const middle = (low + high) / 2;
     if (meanOf(live(preparation, middle).massKg) > preparation.massAfterKg) high = middle;

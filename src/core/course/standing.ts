@@ -34,3 +34,8 @@ export function balanceOf(standing: Standing): KilocaloriesPerDay {
   }
   return sum;
 }
+
+/** Share of belief that reads the body before the day's food. */
+export function earlyShareOf(standing: Standing): number {
+  return standing.members.reduce((sum, { weight, beforeFood }) => sum + (beforeFood ? weight : 0), 0);
+}
