@@ -141,9 +141,14 @@ describe('the journal command', { timeout: 30_000 }, () => {
       await journal('check', 'one.jsonl', '--fast'),
       await journal('shred', 'one.jsonl'),
       await journal('check', 'nowhere.jsonl'),
+      await journal('check', 'one.jsonl', '--as', 'csv'),
+      await journal('export', 'one.jsonl', '--as', 'csv', '--kind', 'meal-eten'),
+      await journal(),
     ];
-    expect(runs.map((run) => run.status)).toEqual([2, 2, 2, 2, 1]);
+    expect(runs.map((run) => run.status)).toEqual([2, 2, 2, 2, 1, 2, 1, 2]);
     expect(runs[0]?.err).toContain('There is no export "xlsx"; there are csv');
+    expect(runs[5]?.err).toContain('"--as" is not known to journal check.');
+    expect(runs[6]?.err).toContain('journal/no-such-kind');
     expect(JSON.parse(runs[4]?.out ?? '').problem.message).toBe('"nowhere.jsonl" cannot be read (ENOENT).');
   });
 });

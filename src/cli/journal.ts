@@ -34,19 +34,31 @@ export const journalCommand: PlainCommand = {
   summary: 'The journal file: check, merge, export, import, demo.',
   help,
   async run(args) {
-    const [verb, ...rest] = args;
+    const [verb = '', ...rest] = args;
     const read = readArguments(rest);
     if (!read.ok) return usage(read.problem.message);
     const { files, options } = read.value;
-    if (verb === 'check' && files.length === 1) return check(files[0] ?? '');
+    const stray = Object.keys(options).find((option) => !(TAKES[verb] ?? []).includes(option));
+    if (TAKES[verb] && stray !== undefined) return usage(`"--${stray}" is not known to journal ${verb}.`);
+    const [file] = files;
     if (verb === 'merge' && files.length >= 1) return merge(files);
-    if (verb === 'export' && files.length === 1) return exportAs(files[0] ?? '', options.as, options);
-    if (verb === 'import' && files.length === 1) return importFrom(files[0] ?? '', options.from, options);
     if (verb === 'demo' && files.length === 0) return demo(options.seed ?? '1');
+    if (verb === 'check' && file !== undefined && files.length === 1) return check(file);
+    if (verb === 'export' && file !== undefined && files.length === 1) return exportAs(file, options);
+    if (verb === 'import' && file !== undefined && files.length === 1) return importFrom(file, options);
     return usage(
-      verb === undefined ? 'Say what to do with the journal.' : `"${args.join(' ')}" is not complete.`,
+      verb === '' ? 'Say what to do with the journal.' : `"journal ${args.join(' ')}" is not complete.`,
     );
   },
+};
+
+/** The options each verb takes. */
+const TAKES: Readonly<Record<string, readonly string[]>> = {
+  check: [],
+  merge: [],
+  export: ['as', 'kind'],
+  import: ['from', 'kind'],
+  demo: ['seed'],
 };
 
 interface Arguments {
@@ -101,27 +113,23 @@ async function merge(files: readonly string[]): Promise<number> {
   return say([...problems, ...union.problems]);
 }
 
-async function exportAs(
-  file: string,
-  name: string | undefined,
-  options: Arguments['options'],
-): Promise<number> {
-  const format = journalExports.find((candidate) => candidate.name === name);
-  if (!format) return usage(`There is no export "${name ?? ''}"; there are ${exportNames}.`);
+async function exportAs(file: string, options: Arguments['options']): Promise<number> {
+  const format = journalExports.find((candidate) => candidate.name === options.as);
+  if (!format) return usage(`There is no export "${options.as ?? ''}"; there are ${exportNames}.`);
   const lines = await readLines(file);
   if (!lines.ok) return say([lines.problem]);
   const read = readJournal(lines.value);
+  const { kind } = options;
+  if (kind !== undefined && !read.entries.some((entry) => entry.kind === kind)) {
+    return say([...read.problems, noSuchKind(file, kind)]);
+  }
   await writeOut(format.write(createLedger(read.entries), options));
   return say(read.problems);
 }
 
-async function importFrom(
-  file: string,
-  name: string | undefined,
-  options: Arguments['options'],
-): Promise<number> {
-  const format = journalImports.find((candidate) => candidate.name === name);
-  if (!format) return usage(`There is no import "${name ?? ''}"; there are ${importNames}.`);
+async function importFrom(file: string, options: Arguments['options']): Promise<number> {
+  const format = journalImports.find((candidate) => candidate.name === options.from);
+  if (!format) return usage(`There is no import "${options.from ?? ''}"; there are ${importNames}.`);
   const lines = await readLines(file);
   if (!lines.ok) return say([lines.problem]);
   const damaged = lines.value.findIndex((line) => line === undefined);
@@ -149,6 +157,15 @@ async function readLines(file: string): Promise<Outcome<Lines>> {
       'Check the name and whether this user may read the file.',
     );
   }
+}
+
+function noSuchKind(file: string, kind: string): Problem {
+  return {
+    code: 'journal/no-such-kind',
+    path: file,
+    message: `There is no entry of the kind "${kind}" in "${file}".`,
+    remedy: 'Correct its spelling, or leave --kind out to write all kinds.',
+  };
 }
 
 function notText(file: string, line: number): Problem {
