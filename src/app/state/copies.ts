@@ -55,14 +55,13 @@ export function importText(text: string): Promise<Imported> {
   return takeFile(readJournal(text));
 }
 
-/** Takes a file in: a journal, or a table or other format known by its ending. Bytes that are no text are named. */
+/** Takes a file in: a journal, or another format that is recognised. Bytes that are no text are named. */
 export async function importFile(file: File): Promise<Imported> {
   const { journalImports, linesOfBytes } = await formats();
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
-  const ending = file.name.split('.').at(-1)?.toLowerCase() ?? '';
-  const format = journalImports.find((candidate) => candidate.fileEndings.includes(ending));
-  if (!format) return takeFile(readJournal(lines));
-  return takeFile(format.read(lines.map((line) => line ?? '\uFFFD').join('\n'), {}));
+  const text = lines.map((line) => line ?? '\uFFFD').join('\n');
+  const format = journalImports.find((candidate) => candidate.recognises(file.name, text));
+  return takeFile(format ? format.read(text, {}) : readJournal(lines));
 }
 
 export interface ExportedFile {

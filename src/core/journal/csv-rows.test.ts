@@ -42,12 +42,38 @@ describe('entries as rows', () => {
     expect(rowsToEntries(rows, 'body-weighed')).toEqual(read);
   });
 
+  test('[JRN-33] rows that say just the same are as many entries, the same ones each time', () => {
+    const glass = ['2027-03-01', 'water', '250'];
+    const rows = [['day', 'data.drink', 'data.millilitres'], glass, glass, glass];
+    const read = rowsToEntries(rows, 'water-drunk');
+    expect(new Set(read.entries.map((entry) => entry.id)).size).toBe(3);
+    expect(rowsToEntries(rows, 'water-drunk')).toEqual(read);
+  });
+
   test('[JRN-33] an unknown column, an unknown kind and an unreadable entry are named', () => {
     expect(rowsToEntries([['day', 'massKg']]).problems[0]?.message).toBe(
       '"massKg" is not a column that is known here.',
     );
     expect(rowsToEntries([]).problems[0]?.message).toBe('The table is empty.');
     expect(rowsToEntries([['day'], ['2027-03-01']]).problems[0]?.code).toBe('journal/unknown-kind');
+    expect(
+      rowsToEntries([
+        ['stamp', 'day'],
+        ['s', '2027-03-01'],
+      ]).problems[0]?.code,
+    ).toBe('journal/row-without-id');
+    const badMoment = [
+      ['day', 'at', 'data.massKg'],
+      ['2027-03-01', 'noonish', '80'],
+    ];
+    expect(rowsToEntries(badMoment, 'body-weighed').problems[0]?.message).toBe(
+      'The "at" in row 2 cannot be read.',
+    );
+    const endless = [
+      ['id', 'data.massKg'],
+      ['x', '1e999'],
+    ];
+    expect(rowsToEntries(endless).problems[0]?.code).toBe('journal/not-plain');
     const row = ['x', 'not a moment'];
     expect(rowsToEntries([['id', 'at'], row]).problems[0]?.code).toBe('journal/not-an-entry');
   });

@@ -1,14 +1,7 @@
-import { answered, refused, type Outcome } from '../problems/problem.ts';
-import type { Problem } from '../problems/problem.ts';
-import { randomStream } from '../random/random-stream.ts';
-import { parseDate } from '../units/civil-date.ts';
-import { parseInstant } from '../units/instant.ts';
-import { readShape } from '../problems/from-issues.ts';
+import { answered, refused, type Outcome, type Problem } from '../problems/problem.ts';
 import type { Entry } from './entry.ts';
-import { entryFault, isEntry } from './entry-shape.ts';
-import { isKnownKind, kinds } from './kinds/registry.ts';
-import { writeStamp } from './stamp.ts';
-import { ulid } from './ulid.ts';
+import { entryFault, isEntry, isPlain, MAX_DEPTH } from './entry-shape.ts';
+import { importedEntry } from './imported-entry.ts';
 
 /** Columns every table has, in this order; then "data.<field>", then "also.<field>" for fields not known here. */
 const COLUMNS = ['id', 'stamp', 'device', 'kind', 'version', 'day', 'at', 'zone', 'replaces'] as const;
@@ -80,21 +73,33 @@ export function rowsToEntries(rows: readonly (readonly string[])[], kind?: strin
   }
   const entries: Entry[] = [];
   const problems: Problem[] = [];
+  const twins = new Map<string, number>();
   for (const [index, row] of body.entries()) {
     if (row.every((cell) => cell === '')) continue;
-    const read = readRow(columns, row, `row ${index + 2}`, kind);
+    const text = JSON.stringify(row);
+    const twin = twins.get(text) ?? 0;
+    twins.set(text, twin + 1);
+    const read = readRow(columns, row, {
+      place: `row ${index + 2}`,
+      twin,
+      ...(kind === undefined ? {} : { kind }),
+    });
     if (read.ok) entries.push(read.value);
     else problems.push(read.problem);
   }
   return { entries, problems };
 }
 
-function readRow(
-  columns: readonly string[],
-  row: readonly string[],
-  place: string,
-  kind?: string,
-): Outcome<Entry> {
+interface RowPlace {
+  readonly place: string;
+  /** How many rows above say just the same. */
+  readonly twin: number;
+  /** The kind of rows that name none. */
+  readonly kind?: string;
+}
+
+function readRow(columns: readonly string[], row: readonly string[], where: RowPlace): Outcome<Entry> {
+  const { place, twin, kind } = where;
   if (row.length > columns.length) {
     return refused(
       'journal/row-too-long',
@@ -114,11 +119,19 @@ function readRow(
   }
   fields.set('data', Object.fromEntries(data));
   if (!fields.has('kind') && kind !== undefined) fields.set('kind', kind);
-  return fields.has('id') ? knownRow(fields, place) : newRow(fields, place, row.join('\u0000'));
+  return fields.has('id') ? knownRow(fields, place) : newRow(fields, place, twin);
 }
 
 function knownRow(fields: ReadonlyMap<string, unknown>, place: string): Outcome<Entry> {
   const entry: unknown = Object.fromEntries(fields);
+  if (!isPlain(entry)) {
+    return refused(
+      'journal/not-plain',
+      place,
+      `A cell in ${place} has a number out of range or nests deeper than ${MAX_DEPTH} levels.`,
+      'Correct the cell.',
+    );
+  }
   if (isEntry(entry)) return answered(entry);
   const fault = entryFault(entry);
   return refused(
@@ -129,47 +142,24 @@ function knownRow(fields: ReadonlyMap<string, unknown>, place: string): Outcome<
   );
 }
 
-function newRow(fields: Map<string, unknown>, place: string, text: string): Outcome<Entry> {
-  const [kind, day] = [String(fields.get('kind') ?? ''), String(fields.get('day') ?? '')];
-  if (!isKnownKind(kind)) {
+/** A row without id becomes a new entry; fields of an entry that only a device gives are not taken from it. */
+function newRow(fields: ReadonlyMap<string, unknown>, place: string, twin: number): Outcome<Entry> {
+  const stray = [...fields.keys()].find((field) => !OWN_TABLE.includes(field));
+  if (stray !== undefined) {
     return refused(
-      'journal/unknown-kind',
+      'journal/row-without-id',
       place,
-      `"${kind}" in ${place} is not a kind of entry known here.`,
-      'Give each row a known kind in the column "kind", or name one with --kind.',
+      `The row in ${place} has "${stray}" but no "id".`,
+      'Give the row its id, or leave out everything but kind, day, at, zone and data.',
     );
   }
-  const dayNumber = parseDate(day);
-  if (dayNumber === undefined) {
-    return refused(
-      'journal/day-not-a-date',
-      place,
-      `The day "${day}" in ${place} is not a date in the calendar.`,
-      'Give the prep day as "YYYY-MM-DD" in the column "day".',
-    );
-  }
-  const shape = readShape(kinds[kind], fields.get('data'), 'journal');
-  if (!shape.ok) return { ok: false, problem: { ...shape.problem, path: `${place}, ${shape.problem.path}` } };
-  const at = String(fields.get('at') ?? `${day}T12:00:00+00:00`);
-  const epochMs = parseInstant(at)?.epochMs ?? (dayNumber * 1440 + 720) * 60_000;
-  return knownRow(
-    new Map([
-      ...fields,
-      ['id', ulid(epochMs, chanceOf(text))],
-      ['stamp', writeStamp({ epochMs, counter: 0, writer: 'imported' })],
-      ['device', fields.get('device') ?? 'imported'],
-      ['at', at],
-      ['zone', fields.get('zone') ?? 'UTC'],
-    ]),
-    place,
-  );
+  const text = (field: string) => (fields.has(field) ? { [field]: String(fields.get(field)) } : {});
+  const fact = { kind: '', day: '', ...text('kind'), ...text('day'), ...text('at'), ...text('zone') };
+  return importedEntry({ ...fact, data: fields.get('data') }, place, twin);
 }
 
-/** Ten bytes that follow from the text alone, so that taking the same table in twice adds nothing. */
-function chanceOf(text: string): Uint8Array {
-  const streams = ['a', 'b', 'c'].map((name) => randomStream(0, `journal/csv/${name}/${text}`));
-  return Uint8Array.from({ length: 10 }, (_, i) => streams[i % streams.length]?.integer(256) ?? 0);
-}
+/** Fields that rows of an own table may have. */
+const OWN_TABLE = ['kind', 'day', 'at', 'zone', 'data'];
 
 function isColumn(column: string): boolean {
   return column.startsWith(DATA) || column.startsWith(ALSO) || COLUMNS.some((known) => known === column);

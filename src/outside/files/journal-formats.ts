@@ -24,8 +24,8 @@ export interface JournalImport {
   /** What `--from` names it by. */
   readonly name: string;
   readonly says: string;
-  /** Endings of file names that are read this way, without the dot. */
-  readonly fileEndings: readonly string[];
+  /** Whether a file is of this format, by its name or how it begins. */
+  readonly recognises: (fileName: string, text: string) => boolean;
   readonly read: (
     text: string,
     options: FormatOptions,
@@ -44,7 +44,7 @@ const csvExport: JournalExport = {
 const csvImport: JournalImport = {
   name: 'csv',
   says: 'a table with the columns that the export writes, or day and data.FIELD',
-  fileEndings: ['csv'],
+  recognises: (fileName) => /\.csv$/i.test(fileName),
   read(text, { kind }) {
     const { rows, problems } = readCsv(text);
     const read = rowsToEntries(rows, kind);
