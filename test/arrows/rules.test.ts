@@ -7,7 +7,7 @@ const SPEC = join(REPOSITORY, 'docs/spec');
 
 /** A rule in a spec page stands at the head of its line: "- **JRN-07** A correction …". */
 const RULE = /^[^\w\n]*([A-Z]{3,4}-\d{2,3})\b/gm;
-const TITLE = /\b(?:test|it)(?:\.each\([\s\S]*?\))?\(\s*(['"`])([\s\S]*?)\1/g;
+const TITLE = /(?<![.\w])(?:test|it)(?:\.each\([\s\S]*?\))?\(\s*(['"`])([\s\S]*?)\1/g;
 const CONTRACT_TITLE = /^ {4}title: '(.*)',$/gm;
 const LEADING = /^(?:\[[A-Z]{3,4}-\d{2,3}\] ?)+/;
 
