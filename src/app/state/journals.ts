@@ -88,7 +88,15 @@ export function openBlobs(): BlobStore | undefined {
   return current?.blobs;
 }
 
-async function openStored(wanted: Which): Promise<void> {
+let opening: Promise<void> = Promise.resolve();
+
+/** One opening after the other: the last wish counts, whichever database answers sooner. */
+function openStored(wanted: Which): Promise<void> {
+  opening = opening.then(() => openNow(wanted));
+  return opening;
+}
+
+async function openNow(wanted: Which): Promise<void> {
   phaseNow.value = 'starting';
   const connection = connect(`stagewright-${wanted}`);
   const [leaving, store, blobs] = [current, indexedDbStore(connection), indexedDbBlobs(connection)];
@@ -114,6 +122,8 @@ async function openStored(wanted: Which): Promise<void> {
     failed.value = undefined;
     phaseNow.value = 'open';
     void store.tidy();
+    // What another tab kept between the reading above and the listening.
+    void catchUp();
     await leaving?.store.close();
   } catch (fault) {
     failed.value = storeUnreachable(fault instanceof Error ? fault.message : String(fault));
