@@ -27,6 +27,11 @@ for (const [name, viewport, colorScheme] of FRAMES) {
   const plan = page.getByRole('button', { name: /^(Plan the day|Running late)/ });
   if (await plan.isVisible()) await plan.click();
   await page.waitForTimeout(2500);
+  for (const name of ['Seen', 'Close', 'Dismiss']) {
+    const done = page.getByRole('button', { name });
+    if (await done.first().isVisible()) await done.first().click();
+  }
+  await page.waitForTimeout(400);
   await page.evaluate(() => globalThis.scrollTo(0, 0));
   await page.screenshot({ path: join(PICTURES, `${name}.png`) });
   await device.close();
