@@ -1,11 +1,20 @@
 import { batchCommand } from './batch.ts';
+import { dayCommand } from './day.ts';
 import type { LineCommand, PlainCommand } from './command.ts';
 import { courseCommand } from './course.ts';
+import { estimateCommand } from './estimate.ts';
 import { journalCommand } from './journal.ts';
 import { labelCommand } from './label.ts';
 import { panelCommand } from './panel.ts';
 import { serveCommand } from './serve.ts';
 
 /** Every command the program has. */
-export const lineCommands: readonly LineCommand[] = [batchCommand, courseCommand, labelCommand, panelCommand];
+export const lineCommands: readonly LineCommand[] = [
+  dayCommand,
+  batchCommand,
+  estimateCommand,
+  courseCommand,
+  labelCommand,
+  panelCommand,
+];
 export const plainCommands: readonly PlainCommand[] = [journalCommand, serveCommand];

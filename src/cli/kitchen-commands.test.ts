@@ -41,8 +41,8 @@ const cases: readonly [LineCommand, object, object][] = [
 describe.each(cases)('the command $name', (command, good, bad) => {
   const ajv = new Ajv2020({ strict: false });
   const options = { errorMode: 'ignore', target: 'draft-2020-12' } as const;
-  const fitsRequest = ajv.compile(toJsonSchema(command.request, options));
-  const fitsAnswer = ajv.compile(toJsonSchema(command.answer, options));
+  const fitsRequest = ajv.compile({ ...toJsonSchema(command.request, options) });
+  const fitsAnswer = ajv.compile({ ...toJsonSchema(command.answer, options) });
 
   it('[BAT-70] answers in order, a problem among answers, and ends with status 1', async () => {
     const { status, answers } = await run(command, [good, bad, good]);

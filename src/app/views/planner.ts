@@ -1,6 +1,8 @@
 import { computed, signal } from '@preact/signals';
-import { adoptPlan, type AnsweredPlan } from '#core/cycle/adopt-plan.ts';
+import { adoptPlan } from '#core/cycle/adopt-plan.ts';
+import { planChanges } from '#core/cycle/plan-changes.ts';
 import { planRequest } from '#core/cycle/plan-request.ts';
+import type { AnsweredMeal } from '#core/day/day-answer.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { nowClock } from '../state/clock.ts';
@@ -15,7 +17,7 @@ export type Cause = DataOf<'plan-adopted'>['cause'];
 export type Planning =
   | { readonly status: 'idle' }
   /** `best` is the best plan found so far, for the screen to show while it improves. */
-  | { readonly status: 'planning'; readonly best?: AnsweredPlan }
+  | { readonly status: 'planning'; readonly best?: readonly AnsweredMeal[] }
   | { readonly status: 'refused'; readonly problem: Problem };
 
 /** What the last new plan changed and why, until it is put away. */
@@ -74,7 +76,15 @@ export async function planNow(cause: Cause): Promise<void> {
   const saved = await record('plan-adopted', data, {
     says: day.plan ? 'Planned again' : 'The day is planned',
   });
-  if (saved.status === 'refused') planning.value = { status: 'refused', problem: saved.problem };
+  if (saved.status === 'refused') {
+    planning.value = { status: 'refused', problem: saved.problem };
+    return;
+  }
+  planChange.value = {
+    cause,
+    sentences: planChanges(day, data, kitchen.peek().read, beforeWaking ? undefined : now),
+    why: answer.value.why,
+  };
 }
 
 const neverWeighed: Problem = {

@@ -1,6 +1,6 @@
 import { ADULT_ENERGY } from '#core/science/adult-energy-parameters.ts';
 import { KILOJOULES_PER_KILOCALORIE } from '#core/units/energy.ts';
-import type { Kilocalories, Kilograms, KilocaloriesPerDay, Milligrams } from '#core/units/quantities.ts';
+import type { Kilocalories, KilocaloriesPerDay, Kilograms, Milligrams } from '#core/units/quantities.ts';
 import { STATE } from './state-layout.ts';
 
 /** What is fixed for one athlete: the point about which expenditure is developed. */
@@ -43,6 +43,15 @@ const ADAPTATION_STEP = 1 - Math.exp(-1 / ADULT_ENERGY.adaptationDays);
 const BASELINE_CARBOHYDRATE_SHARE = 0.45;
 /** Sodium about which fluid is developed, mg per day: only departures count, the level is learnt. */
 const REFERENCE_SODIUM_MG = 4_000;
+/** Bounds that only a draw from the far tail of a belief can meet; inside them nothing is changed. */
+const LEAST_TRUE_SHARE = 0.4;
+const LEAST_BASELINE_KCAL = 600;
+const LEAST_ACTIVITY_PER_KG = 2;
+const MOST_ACTIVITY_PER_KG = 14;
+/** Muscle may be gained while fat is lost, but not much (garthe-2011). */
+const LEAST_PARTITION = -0.3;
+const MOST_PARTITION = 4;
+const LEAST_PARTITION_FAT_KG = 1.5;
 /** Below this much carbohydrate a day the glycogen equation is stiff and its answer no different, kcal. */
 const LEAST_CARBOHYDRATE_KCAL = 40;
 
@@ -50,7 +59,8 @@ const LEAST_CARBOHYDRATE_KCAL = 40;
  * One day of the body: where fat, lean tissue, glycogen, fluid and adaptive thermogenesis stand a day later, and
  * what was spent. Equations 1 to 10 of hall-2011, with glycogen and fluid solved in closed form over the day, the
  * Forbes partition scaled by the state's own multiple, and expenditure developed about the athlete's own baseline.
- * `state` is read from `at` on and left alone; `out` receives the six results.
+ * `state` is read from `at` on and left alone; `out` receives the six results. The errors are shares of the log.
+ * `partitionFatKg` stands in for the state's fat in the partition: the filter holds it still while it differentiates.
  */
 export function dayBalance(
   state: Float64Array,
@@ -60,52 +70,68 @@ export function dayBalance(
   logError: number,
   carbohydrateError: number,
   out: Float64Array,
-  partitionFatKg?: number,
+  partitionFatKg: Kilograms = read(state, at + STATE.fat),
 ): void {
-  const fatKg = read(state, at + STATE.fat);
-  const leanKg = read(state, at + STATE.lean);
-  const glycogenKg = read(state, at + STATE.glycogen);
-  const adaptation = read(state, at + STATE.adaptation);
+  const share = Math.max(LEAST_TRUE_SHARE, read(state, at + STATE.trueShare));
   const baseline = read(state, at + STATE.baseline);
-  const share = Math.max(0.4, read(state, at + STATE.trueShare));
+  const trueBaseline = Math.max(LEAST_BASELINE_KCAL, share * baseline);
   const logged = day.energyKcal * (1 + logError);
-  const eaten = share * logged;
-  const trueBaseline = Math.max(600, share * baseline);
   const carbohydrate = Math.max(
     LEAST_CARBOHYDRATE_KCAL,
     share * day.carbohydrateKcal * (1 + logError) * (1 + carbohydrateError),
   );
   const baselineCarbohydrate = BASELINE_CARBOHYDRATE_SHARE * trueBaseline;
-
+  const glycogenKg = read(state, at + STATE.glycogen);
   const glycogenAfter = glycogenADayLater(glycogenKg, carbohydrate, baselineCarbohydrate);
-  const stored = RHO_GLYCOGEN * (glycogenAfter - glycogenKg);
+  const forTissue = share * logged - RHO_GLYCOGEN * (glycogenAfter - glycogenKg);
 
-  const tissueCost = tissueKeeping(fatKg - reference.fatKg, leanKg - reference.leanKg, trueBaseline, reference);
-  const spentAtRest =
-    baseline +
-    tissueCost / share +
-    BETA_TEF * (logged - baseline) +
-    adaptation +
-    (read(state, at + STATE.cardioShare) * day.cardioKcal) / share +
-    read(state, at + STATE.drift) +
-    read(state, at + STATE.wobble);
+  const partition = partitionOf(read(state, at + STATE.partition), partitionFatKg);
+  const deposition = 1 + (ETA_FAT * (1 - partition)) / RHO_FAT + (ETA_LEAN * partition) / RHO_LEAN;
+  const atRest = spentAtRest(state, at, reference, day.cardioKcal, logged, share);
+  const laidDown = (forTissue - share * atRest) / deposition;
 
-  const leanEnergyShare = partitionOf(read(state, at + STATE.partition), partitionFatKg ?? fatKg);
-  const surplus = eaten - stored - share * spentAtRest;
-  const laidDown =
-    surplus / (1 + (ETA_FAT * (1 - leanEnergyShare)) / RHO_FAT + (ETA_LEAN * leanEnergyShare) / RHO_LEAN);
-
-  out[BALANCE.fat] = fatKg + ((1 - leanEnergyShare) * laidDown) / RHO_FAT;
-  out[BALANCE.lean] = leanKg + (leanEnergyShare * laidDown) / RHO_LEAN;
+  const adaptation = read(state, at + STATE.adaptation);
+  const sodiumMg = day.sodiumMg * (1 + logError);
+  out[BALANCE.fat] = read(state, at + STATE.fat) + ((1 - partition) * laidDown) / RHO_FAT;
+  out[BALANCE.lean] = read(state, at + STATE.lean) + (partition * laidDown) / RHO_LEAN;
   out[BALANCE.glycogen] = glycogenAfter;
-  out[BALANCE.fluid] = fluidADayLater(state, at, share, carbohydrate / baselineCarbohydrate, day.sodiumMg * (1 + logError));
+  out[BALANCE.fluid] = fluidADayLater(state, at, share, carbohydrate / baselineCarbohydrate, sodiumMg);
   out[BALANCE.adaptation] =
     adaptation + (ADULT_ENERGY.adaptationShare * (logged - baseline) - adaptation) * ADAPTATION_STEP;
-  out[BALANCE.spent] = (eaten - stored - laidDown) / share;
+  out[BALANCE.spent] = (forTissue - laidDown) / share;
+}
+
+/** Expenditure but for the cost of laying down tissue, logged kcal per day (equations 7, 9 and 10). */
+function spentAtRest(
+  state: Float64Array,
+  at: number,
+  reference: BodyReference,
+  cardioKcal: Kilocalories,
+  logged: Kilocalories,
+  share: number,
+): number {
+  const baseline = read(state, at + STATE.baseline);
+  const fatChangeKg = read(state, at + STATE.fat) - reference.fatKg;
+  const leanChangeKg = read(state, at + STATE.lean) - reference.leanKg;
+  const perKg = ((1 - BETA_TEF) * share * baseline - reference.restingKcal) / reference.massKg;
+  const activity = Math.min(MOST_ACTIVITY_PER_KG, Math.max(LEAST_ACTIVITY_PER_KG, perKg));
+  const carried = (GAMMA_FAT + activity) * fatChangeKg + (GAMMA_LEAN + activity) * leanChangeKg;
+  return (
+    baseline +
+    (carried + read(state, at + STATE.cardioShare) * cardioKcal) / share +
+    BETA_TEF * (logged - baseline) +
+    read(state, at + STATE.adaptation) +
+    read(state, at + STATE.drift) +
+    read(state, at + STATE.wobble)
+  );
 }
 
 /** Equation 2 over one day of constant intake: a Riccati equation, solved exactly by a hyperbolic tangent. */
-function glycogenADayLater(glycogenKg: number, carbohydrate: number, baselineCarbohydrate: number): number {
+function glycogenADayLater(
+  glycogenKg: Kilograms,
+  carbohydrate: number,
+  baselineCarbohydrate: number,
+): number {
   const drain = baselineCarbohydrate / ADULT_ENERGY.baselineGlycogenKg ** 2;
   const settled = Math.sqrt(carbohydrate / drain);
   const pull = Math.tanh(Math.sqrt(carbohydrate * drain) / RHO_GLYCOGEN);
@@ -119,7 +145,7 @@ function fluidADayLater(
   at: number,
   share: number,
   carbohydrateRatio: number,
-  sodiumMg: number,
+  sodiumMg: Milligrams,
 ): number {
   const bySodium = Number.isNaN(sodiumMg)
     ? 0
@@ -132,24 +158,10 @@ function fluidADayLater(
   return settled + (read(state, at + STATE.fluid) - settled) * FLUID_KEPT;
 }
 
-/** Change of expenditure with the tissue that is carried and kept, true kcal per day (equations 7, 9 and 10). */
-function tissueKeeping(
-  fatChangeKg: number,
-  leanChangeKg: number,
-  trueBaseline: number,
-  reference: BodyReference,
-): number {
-  const perKg = ((1 - BETA_TEF) * trueBaseline - reference.restingKcal) / reference.massKg;
-  const activity = Math.min(14, Math.max(2, perKg));
-  return (
-    (GAMMA_FAT + activity) * fatChangeKg + (GAMMA_LEAN + activity) * leanChangeKg
-  );
-}
-
 /** Equation 6 with the Forbes constant scaled: the share of energy that goes to or comes from lean tissue. */
-export function partitionOf(multiple: number, fatKg: number): number {
-  const scaled = FORBES_ENERGY_KG * Math.min(4, Math.max(-0.3, multiple));
-  return scaled / (scaled + Math.max(1.5, fatKg));
+export function partitionOf(multiple: number, fatKg: Kilograms): number {
+  const scaled = FORBES_ENERGY_KG * Math.min(MOST_PARTITION, Math.max(LEAST_PARTITION, multiple));
+  return scaled / (scaled + Math.max(LEAST_PARTITION_FAT_KG, fatKg));
 }
 
 function read(values: Float64Array, index: number): number {

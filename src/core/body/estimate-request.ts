@@ -10,7 +10,7 @@ const intake = v.strictObject({
 });
 
 const bodyFat = v.strictObject({
-  percent: numberIn(2, 70, 'percent'),
+  percent: numberIn(1, 70, 'percent'),
   method: text(60, 'a method such as "skinfold", "dxa", "tape" or "impedance"'),
 });
 

@@ -57,8 +57,7 @@ export function varianceAlong(belief: Gaussian, row: Row): number {
   for (let i = 0; i < row.places.length; i++) {
     const start = (row.places[i] ?? 0) * size;
     for (let j = 0; j < row.places.length; j++) {
-      sum +=
-        (row.factors[i] ?? 0) * (row.factors[j] ?? 0) * (covariance[start + (row.places[j] ?? 0)] ?? 0);
+      sum += (row.factors[i] ?? 0) * (row.factors[j] ?? 0) * (covariance[start + (row.places[j] ?? 0)] ?? 0);
     }
   }
   return Math.max(0, sum);

@@ -61,10 +61,7 @@ describe('the sheet of a day', () => {
   it('[RUN-04] exactly one row is next, and nothing comes after sleep', () => {
     for (const clock of ['05:30', '06:30', '08:00', '12:00', '14:00', '17:30', '23:50', '24:30']) {
       const { rows } = at(clock, ...plainDay, plainPlan, eaten);
-      expect(
-        rows.filter((row) => row.state === 'next'),
-        clock,
-      ).toHaveLength(1);
+      expect([clock, rows.filter((row) => row.state === 'next').length]).toEqual([clock, 1]);
       expect(rows.at(-1)?.thing.type).toBe('sleep');
     }
   });

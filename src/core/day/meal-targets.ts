@@ -7,9 +7,6 @@ import type { MacroGrams } from './plate-problem.ts';
 const LEAN = 2;
 /** Least share of the carbohydrate left that meals around training carry where both kinds of meal are there; the contract says 60 %. */
 const CARBOHYDRATE_NEAR_SHARE = 0.62;
-/** Targets are whole tenths of a gram, so that they can be read; the last meal takes what rounding leaves. */
-const DECIMALS = 1;
-
 /**
  * Splits what is left of the day over the meals to come: protein evenly, carbohydrate leaning to the meals around training, fat
  * away from it and under the cap before training as far as other meals can take it. The parts add up to what is left.
@@ -51,15 +48,11 @@ function fatShares(roles: readonly MealRole[], leftG: Grams, capG: Grams): reado
   return roles.map((role, m) => (role === 'before-training' ? capG : (rest[m] ?? 0)));
 }
 
-/** Parts in proportion to the weights, in tenths of a gram; the last part that has a weight makes the sum exact. */
+/**
+ * Parts in proportion to the weights, to a millionth of a gram: meals alike get targets that are equal to the last digit, by which
+ * the solver knows them for the same.
+ */
 function split(totalG: Grams, weights: readonly number[]): readonly Grams[] {
   const sum = weights.reduce((a, b) => a + b, 0);
-  const last = weights.findLastIndex((weight) => weight > 0);
-  let given = 0;
-  return weights.map((weight, m) => {
-    if (m === last) return Math.max(0, roundTo(totalG - given, 6));
-    const part = Math.min(roundTo((totalG * weight) / sum, DECIMALS), Math.max(0, totalG - given));
-    given += part;
-    return part;
-  });
+  return weights.map((weight) => roundTo((totalG * weight) / sum, 6));
 }

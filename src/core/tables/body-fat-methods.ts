@@ -20,7 +20,7 @@ export const bodyFatMethods: readonly BodyFatMethod[] = [
     key: 'skinfold',
     name: 'skinfolds',
     biasPercent: 2.6,
-    repeatPercent: 0.75,
+    repeatPercent: 0.8,
     source: 'jackson-pollock-1978',
     also: ['skinfolds', 'folds', 'fold', 'caliper', 'calipers', 'callipers', 'skin-fold', 'jackson-pollock'],
   },

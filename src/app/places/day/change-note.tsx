@@ -23,7 +23,7 @@ function Progress({ planning: state }: { readonly planning: Planning }): JSX.Ele
     return <Caution title={state.problem.message} words={state.problem.remedy} />;
   }
   if (state.status === 'planning' && state.best) {
-    return <Note>{`Best plan so far: meals at ${state.best.meals.map((meal) => meal.at).join(', ')}.`}</Note>;
+    return <Note>{`Best plan so far: meals at ${state.best.map((meal) => meal.at).join(', ')}.`}</Note>;
   }
   return null;
 }

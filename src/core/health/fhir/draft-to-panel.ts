@@ -1,5 +1,7 @@
 import type { LabValue } from '#core/journal/kinds/lab-value.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
+import { toSi, unitCodeFor } from '../panel/convert-lab-value.ts';
+import { analyteByCode, analyteByName, type FoundAnalyte } from '../panel/find-analyte.ts';
 import { labAmount } from '../panel/lab-amount.ts';
 import type { DraftPanel } from './read-fhir.ts';
 import type { DraftValue } from './read-observation.ts';
@@ -51,13 +53,36 @@ function labValueOf({ loinc, name, value, comparator, unit = '', interval }: Dra
   };
 }
 
+/** The same analyte with the same result, whichever code, name and unit either side writes it by. */
 function sameValue(draft: DraftValue, kept: LabValue): boolean {
-  const coded = draft.loinc !== undefined && kept.loinc !== undefined;
+  const [a, b] = [analyteOfValue(draft), analyteOfValue(kept)];
   const amount = labAmount(kept);
+  if (draft.comparator !== amount.comparator) return false;
+  if (!a || !b) return draft.name === kept.name && draft.value === amount.value;
+  if (a.analyte !== b.analyte) return false;
+  if (draft.unit === undefined) return draft.value === amount.value;
+  const [x, y] = [inSi(a, draft.value, draft.unit), inSi(b, amount.value, kept.unit)];
+  if (x === undefined || y === undefined) return draft.value === amount.value;
+  return Math.abs(x - y) <= SAME_RESULT * Math.max(x, y);
+}
+
+/** Two prints of one result may differ by the rounding of a conversion. */
+const SAME_RESULT = 0.01;
+
+function analyteOfValue({
+  loinc,
+  name,
+}: {
+  loinc?: string | undefined;
+  name?: string | undefined;
+}): FoundAnalyte | undefined {
   return (
-    (coded ? draft.loinc === kept.loinc : draft.name === kept.name) &&
-    draft.value === amount.value &&
-    draft.comparator === amount.comparator &&
-    (draft.unit === undefined || draft.unit === kept.unit)
+    (loinc === undefined ? undefined : analyteByCode(loinc)) ??
+    (name === undefined ? undefined : analyteByName(name))
   );
+}
+
+function inSi({ analyte, massScale }: FoundAnalyte, value: number, printed: string): number | undefined {
+  const unit = unitCodeFor(analyte, printed);
+  return unit === undefined ? undefined : toSi(analyte, value, unit, massScale);
 }

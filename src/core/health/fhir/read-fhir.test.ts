@@ -238,5 +238,7 @@ describe('a FHIR file read', () => {
     expect(draft && kept && alreadyKept(draft, [kept])).toBe(true);
     const other = read(bundle({ ...creatinine, valueQuantity: { value: 1.2, ...mgPerDl } })).panels[0];
     expect(other && kept && alreadyKept(other, [kept])).toBe(false);
+    const typed = kept && { ...kept, values: [{ name: 'creatinine', value: 97, unit: '\u00B5mol/L' }] };
+    expect(draft && typed && alreadyKept(draft, [typed])).toBe(true);
   });
 });

@@ -1,4 +1,5 @@
 import { emergencySymptoms } from '#core/tables/urgent-values.ts';
+import { FIB4_POOR_BELOW_AGE } from '../equations/liver-index.ts';
 import { isFasted } from './fasted.ts';
 import { fromConventional } from './convert-lab-value.ts';
 import type { DerivedPanel } from './derivations.ts';
@@ -22,6 +23,8 @@ export function panelCautions(
     ...biotin(view),
     ...creatine(view),
     ...state(view),
+    ...promoted(view),
+    ...youngIndex(view, derived),
     ...taken(view),
     ...derived.withheld.map(
       ({ name, reason }): PanelCaution => ({
@@ -160,6 +163,35 @@ function state(view: PanelView): PanelCaution[] {
     });
   }
   return cautions;
+}
+
+/** Notes on one value that can mislead the reading of the whole panel. */
+const promotedCodes = [
+  'health/testosterone-late',
+  'health/testosterone-time-not-known',
+  'health/testosterone-fed',
+  'health/haemolysis-possible',
+];
+
+function promoted(view: PanelView): PanelCaution[] {
+  return view.results.flatMap((result) =>
+    result.notes
+      .filter(({ code }) => promotedCodes.includes(code))
+      .map((note): PanelCaution => ({ ...note, urgent: false, words: `${result.read.name}: ${note.words}` })),
+  );
+}
+
+function youngIndex(view: PanelView, { derived }: DerivedPanel): PanelCaution[] {
+  if (view.request.athlete.age >= FIB4_POOR_BELOW_AGE || !derived.some(({ key }) => key === 'fib4'))
+    return [];
+  return [
+    {
+      code: 'health/index-young',
+      urgent: false,
+      source: 'mcpherson-2017',
+      words: `FIB-4 is poor below ${FIB4_POOR_BELOW_AGE} years: do not lean on it.`,
+    },
+  ];
 }
 
 /** Substances that are not known here, and prohibited or refused ones, said without judgement: a physician must know. */

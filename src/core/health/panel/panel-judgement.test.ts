@@ -116,6 +116,28 @@ describe('what bends a value', () => {
     expect(notes({ name: 'BUN', value: 26, unit: 'mg/dL' }, dieting)).toContain('2.6 g per kg');
   });
 
+  it('[HLT-14] what misleads the whole panel is said for the whole panel', () => {
+    const late = { drawn: { ...drawn, time: '16:00', fastedHours: 2 } };
+    const said = ask([{ name: 'testosterone', value: 400, unit: 'ng/dL' }], late).cautions.join(' ');
+    expect(said).toContain('Drawn at 16:00');
+    expect(said).toContain('A meal lowers it');
+    const potassium = [
+      { name: 'potassium', value: 5.5, unit: 'mmol/L' },
+      { name: 'LDH', value: 400, unit: 'U/L' },
+    ];
+    expect(ask(potassium).cautions.join(' ')).toContain('Red cells that burst');
+    const index = muscle.filter(({ name }) => !['CK', 'AST', 'ALT'].includes(name));
+    const young = [
+      ...index,
+      { name: 'AST', value: 25, unit: 'U/L' },
+      { name: 'ALT', value: 25, unit: 'U/L' },
+    ];
+    expect(ask(young, { athlete: { sex: 'male', age: 28 } }).cautions.join(' ')).toContain('poor below 35');
+    expect(ask(young, { athlete: { sex: 'male', age: 35 } }).cautions.join(' ')).not.toContain(
+      'poor below 35',
+    );
+  });
+
   it('[HLT-14] ends every panel with: no medical advice, symptoms before numbers', () => {
     const { cautions } = ask([{ name: 'ALT', value: 20, unit: 'U/L' }]);
     expect(cautions.at(-1)).toContain('not medical advice');

@@ -1,10 +1,6 @@
 import { citation } from '#core/tables/sources.ts';
-import {
-  COPPER_ADI_MG_PER_KG,
-  usLimitByAge,
-  type NutrientLimits,
-  type UpperLimit,
-} from '#core/tables/upper-limits.ts';
+import type { NutrientLimits, UpperLimit } from '#core/tables/upper-limit.ts';
+import { COPPER_ADI_MG_PER_KG, usLimitByAge } from '#core/tables/upper-limits.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import type { LimitCheck, SumRequest } from './sum-request.ts';
 

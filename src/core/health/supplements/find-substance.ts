@@ -1,7 +1,8 @@
 import { nutrientNames } from '#core/tables/nutrient-names.ts';
 import { substances } from '#core/tables/substances.ts';
 import type { Substance } from '#core/tables/substance.ts';
-import { upperLimits, type NutrientLimits } from '#core/tables/upper-limits.ts';
+import type { NutrientLimits } from '#core/tables/upper-limit.ts';
+import { upperLimits } from '#core/tables/upper-limits.ts';
 import { plainName } from '../plain-name.ts';
 
 /** What a name on a label stands for: a nutrient with its form, a substance, or nothing that is known here. */

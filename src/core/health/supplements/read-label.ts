@@ -1,7 +1,7 @@
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { LabelLine } from '#core/journal/kinds/health.ts';
 import { internationalUnits, nutrientNames } from '#core/tables/nutrient-names.ts';
-import type { MassUnit } from '#core/tables/upper-limits.ts';
+import type { MassUnit } from '#core/tables/upper-limit.ts';
 import { findSubstance, nutrientOf, type FoundSubstance } from './find-substance.ts';
 
 export type Product = DataOf<'supplement-defined'>;

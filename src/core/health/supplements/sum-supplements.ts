@@ -4,7 +4,7 @@ import { caffeineLimits } from '#core/tables/caffeine-limits.ts';
 import { citation } from '#core/tables/sources.ts';
 import { strictLiability } from '#core/tables/substances.ts';
 import type { Substance } from '#core/tables/substance.ts';
-import type { NutrientLimits } from '#core/tables/upper-limits.ts';
+import type { NutrientLimits } from '#core/tables/upper-limit.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { checkLimits } from './check-limits.ts';
 import { findSubstance, nutrientOf } from './find-substance.ts';
