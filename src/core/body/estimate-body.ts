@@ -10,6 +10,7 @@ import { type MethodInUse, methodsInUse } from './methods-in-use.ts';
 import { waterShares } from './moving-water.ts';
 import { unusedPlaces, type Uses, usesOf } from './uses.ts';
 import { type DayParts, type FilterRun, runFilter } from './run-filter.ts';
+import { type DoubtfulWeight, suspectUnits } from './suspect-units.ts';
 import { takeInStrength } from './take-in-strength.ts';
 
 /** One hypothesis about the athlete and what it believes on the last day known; the weights add to 1. */
@@ -38,6 +39,8 @@ export interface BodyEstimate {
   readonly run: FilterRun;
   readonly posterior: Posterior;
   readonly methods: readonly MethodInUse[];
+  /** Readings of the past that cannot be what they say; those that others contradict were left out. */
+  readonly doubtful: readonly DoubtfulWeight[];
 }
 
 /** Mass of an adult of some height before any weigh-in: body-mass index 25, sd 4. Common practice, no source. */
@@ -46,7 +49,9 @@ const PRIOR_INDEX = { mean: 25, sd: 4 } as const;
 const START_SD_KG = 4;
 
 /** Runs the filter for a request whose shape and dates have been checked. */
-export function estimateBody(request: EstimateRequest, keepSteps = false): Outcome<BodyEstimate> {
+export function estimateBody(asked: EstimateRequest, keepSteps = false): Outcome<BodyEstimate> {
+  const doubtful = doubtfulOf(asked);
+  const request = withoutContradicted(asked, doubtful);
   const methods = methodsInUse(request.days);
   if (!methods.ok) return methods;
   const asOf = parseDate(request.asOf ?? request.days.at(-1)?.date ?? '') ?? 0;
@@ -68,7 +73,25 @@ export function estimateBody(request: EstimateRequest, keepSteps = false): Outco
     posterior: posteriorOf(past.at(-1)?.date ?? '', run),
     future: foretold(run, lived.slice(past.length), context),
     methods: methods.value,
+    doubtful,
   });
+}
+
+function doubtfulOf({ days, asOf, athlete }: EstimateRequest): DoubtfulWeight[] {
+  const past = asOf === undefined ? days : days.filter(({ date }) => date <= asOf);
+  return suspectUnits(past, athlete.heightCm);
+}
+
+/** Rows keep their place; only a weight that its neighbours contradict is not handed on. */
+function withoutContradicted(request: EstimateRequest, doubtful: readonly DoubtfulWeight[]): EstimateRequest {
+  const left = new Set(doubtful.filter(({ contradicted }) => contradicted).map(({ index }) => index));
+  if (left.size === 0) return request;
+  const days = request.days.map((row, index) => {
+    if (!left.has(index)) return row;
+    const { weightKg: _, ...rest } = row;
+    return rest;
+  });
+  return { ...request, days };
 }
 
 interface Context {

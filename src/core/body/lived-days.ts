@@ -51,7 +51,7 @@ export function livedDays(
 ): LivedDay[] {
   const byDate = new Map(rows.map((row) => [row.date, row]));
   const first = parseDate(rows[0]?.date ?? '') ?? 0;
-  const last = parseDate(rows.at(-1)?.date ?? '') ?? first - 1;
+  const last = Math.max(asOf, parseDate(rows.at(-1)?.date ?? '') ?? first);
   const recent: LoadedDay[] = [];
   const days: LivedDay[] = [];
   let unloggedInARow = 0;

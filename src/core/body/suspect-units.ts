@@ -1,7 +1,7 @@
 import { kilogramsToPounds } from '#core/units/mass.ts';
-import { daysBetween } from '#core/units/civil-date.ts';
+import { parseDate } from '#core/units/civil-date.ts';
 import { roundTo } from '#core/units/rounding.ts';
-import type { Centimetres, Kilograms } from '#core/units/quantities.ts';
+import type { Centimetres, DayNumber, Kilograms } from '#core/units/quantities.ts';
 import type { EstimateDay } from './estimate-request.ts';
 
 /**
@@ -33,30 +33,43 @@ const ORDINARY_INDEX = { low: 16, high: 40 } as const;
 
 /** Weights plausibly typed in pounds where kilograms were asked for, and other slips, in order of their rows. */
 export function suspectUnits(days: readonly EstimateDay[], heightCm: Centimetres): DoubtfulWeight[] {
-  const readings = days.flatMap(({ date, weightKg }, index) =>
-    weightKg === undefined ? [] : [{ index, date, weightKg }],
+  const readings = days.flatMap(({ date, weightKg }, index): Reading[] =>
+    weightKg === undefined ? [] : [{ index, date, weightKg, dayNumber: parseDate(date) ?? 0 }],
   );
-  return readings.flatMap((reading): DoubtfulWeight[] => {
-    const around = readings.filter(
-      ({ index, date }) =>
-        index !== reading.index && Math.abs(daysBetween(reading.date, date)) <= NEIGHBOUR_DAYS,
-    );
-    const asPoundsKg = roundTo(reading.weightKg / POUNDS_PER_KILOGRAM, 1);
-    const middle = median(around.map(({ weightKg }) => weightKg));
-    const contradicted = middle !== undefined && Math.abs(reading.weightKg / middle - 1) > SLIP_SHARE;
-    if (contradicted) {
-      const ratio = reading.weightKg / middle / POUNDS_PER_KILOGRAM;
-      const reason = Math.abs(ratio - 1) <= RATIO_TOLERANCE ? 'pounds' : 'slip';
-      return [{ ...reading, reason, asPoundsKg, contradicted }];
-    }
-    const square = (heightCm / 100) ** 2;
-    const inPounds = asPoundsKg / square;
-    const asked =
-      reading.weightKg / square > ASKED_INDEX &&
-      inPounds >= ORDINARY_INDEX.low &&
-      inPounds <= ORDINARY_INDEX.high;
-    return asked ? [{ ...reading, reason: 'pounds', asPoundsKg, contradicted }] : [];
+  let from = 0;
+  return readings.flatMap((reading, at) => {
+    const near = (other: Reading | undefined): boolean =>
+      other !== undefined && Math.abs(other.dayNumber - reading.dayNumber) <= NEIGHBOUR_DAYS;
+    while (!near(readings[from])) from += 1;
+    const around: number[] = [];
+    for (let k = from; near(readings[k]); k++) if (k !== at) around.push(readings[k]?.weightKg ?? 0);
+    return doubtOf(reading, median(around), heightCm) ?? [];
   });
+}
+
+interface Reading {
+  readonly index: number;
+  readonly date: string;
+  readonly weightKg: Kilograms;
+  readonly dayNumber: DayNumber;
+}
+
+function doubtOf(
+  { index, date, weightKg }: Reading,
+  middleKg: Kilograms | undefined,
+  heightCm: Centimetres,
+): DoubtfulWeight | undefined {
+  const asPoundsKg = roundTo(weightKg / POUNDS_PER_KILOGRAM, 1);
+  if (middleKg !== undefined && Math.abs(weightKg / middleKg - 1) > SLIP_SHARE) {
+    const ratio = weightKg / middleKg / POUNDS_PER_KILOGRAM;
+    const reason = Math.abs(ratio - 1) <= RATIO_TOLERANCE ? 'pounds' : 'slip';
+    return { index, date, weightKg, reason, asPoundsKg, contradicted: true };
+  }
+  const square = (heightCm / 100) ** 2;
+  const inPounds = asPoundsKg / square;
+  const ordinary = inPounds >= ORDINARY_INDEX.low && inPounds <= ORDINARY_INDEX.high;
+  if (weightKg / square <= ASKED_INDEX || !ordinary) return undefined;
+  return { index, date, weightKg, reason: 'pounds', asPoundsKg, contradicted: false };
 }
 
 function median(values: readonly number[]): number | undefined {

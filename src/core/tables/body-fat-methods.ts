@@ -100,6 +100,9 @@ export const bodyFatMethods: readonly BodyFatMethod[] = [
 
 /** The method a word names, or undefined: an unknown method is a problem, never a default. */
 export function bodyFatMethod(word: string): BodyFatMethod | undefined {
-  const plain = word.trim().toLowerCase().replaceAll(/[\s_]+/g, '-');
+  const plain = word
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_]+/g, '-');
   return bodyFatMethods.find(({ key, also }) => key === plain || also.includes(plain));
 }
