@@ -1,6 +1,6 @@
 import type { Entry } from '#core/journal/entry.ts';
 import { bodyPath } from './body-path.ts';
-import { writeMorning, writeRicePot, writeUntilNoon } from './late-day.ts';
+import { writeMorning, writePlan, writeRicePot, writeUntilNoon } from './late-day.ts';
 import { writePantry } from './pantry.ts';
 import { createScribe } from './scribe.ts';
 import { writeSeason } from './season.ts';
@@ -18,6 +18,7 @@ export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[
   writeWeeks(scribe, path, seed);
   writeRicePot(scribe);
   writeMorning(scribe, last.scaleKg - 0.1);
+  writePlan(scribe, last.scaleKg, at);
   writeUntilNoon(scribe);
   return scribe.entries;
 }

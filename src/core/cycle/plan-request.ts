@@ -53,7 +53,7 @@ export function planRequest(inputs: PlanInputs): Outcome<DayRequest> {
       ...(data.sodiumMaxMg !== undefined && { sodiumMg: { max: data.sodiumMaxMg } }),
     },
     events: {
-      wake: formatClock(shape.wake),
+      wake: formatClock(mealsFrom(sheet, shape)),
       sleep: formatClock(shape.sleep),
       ...(shape.training && {
         training: { start: formatClock(shape.training.start), minutes: shape.training.minutes },
@@ -66,6 +66,13 @@ export function planRequest(inputs: PlanInputs): Outcome<DayRequest> {
     fixed: (sheet.wishes?.data.fixed ?? []).map(({ at, food, grams }) => ({ at, food, grams })),
     budgetMs: inputs.budgetMs ?? 250,
   });
+}
+
+/** Meals start at waking, or after the day's cardio where that is done before food and nothing is eaten yet. */
+function mealsFrom(sheet: DaySheet, shape: NonNullable<DaySheet['shape']>): ClockMinutes {
+  const fasted = shape.cardio.filter((session) => session.beforeFood);
+  const ends = fasted.map((session) => session.start + session.minutes).filter((end) => end < shape.sleep);
+  return sheet.eaten.length > 0 ? shape.wake : Math.max(shape.wake, ...ends);
 }
 
 function rulesOf(shape: NonNullable<DaySheet['shape']>): DayRequest['rules'] {
