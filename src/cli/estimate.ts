@@ -9,5 +9,5 @@ export const estimateCommand: LineCommand = {
   request: estimateRequest,
   answer: estimateAnswer,
   switches: ['smooth'],
-  respond: (input, switches) => answerEstimate(input, { smooth: switches.has('smooth') }),
+  respond: (input, switches) => answerEstimate(input, switches.has('smooth')),
 };
