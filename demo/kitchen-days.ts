@@ -28,6 +28,7 @@ export function writeMealDay(scribe: Scribe, day: string, number: number): void 
   scribe.write(day, '19:45', 'meal-eaten', {
     items: [fromPan(scribe, pan, first + 1), food('usda-sr28:11367', 230), food('usda-sr28:11093', 180)],
   });
+  scribe.write(day, '21:50', 'day-closed', { complete: true });
 }
 
 /** The very first pan of the logged days was cooked before them. */

@@ -15,7 +15,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
-import { FigureDrawing } from './figure-drawing.tsx';
+import { SiteDrawing } from './site-drawing.tsx';
 import { foldSitesOnFigure, type FoldSite, type SiteOnFigure } from './fold-sites.ts';
 
 const DRAFT = 'body/folds';
@@ -112,9 +112,9 @@ function Figures({ sites }: { readonly sites: readonly SiteOnFigure[] }): JSX.El
       side === view ? [{ key: site, number: place + 1, x, y }] : [],
     );
   return (
-    <div class="figure-pair">
-      <FigureDrawing title="Front of the body with the sites numbered" marks={marks('front')} />
-      <FigureDrawing title="Back of the body with the sites numbered" marks={marks('back')} />
+    <div class="site-pair">
+      <SiteDrawing title="Front of the body with the sites numbered" marks={marks('front')} />
+      <SiteDrawing title="Back of the body with the sites numbered" marks={marks('back')} />
     </div>
   );
 }

@@ -46,7 +46,7 @@ function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
           <Figure value={left[key]} unit="g" label={name} why={() => leftWhy(sheet, key, name)} />
           {ahead.length > 0 && (
             <SpiritLevel
-              label={`${name} when the plan is eaten`}
+              label={`${name}, plan eaten`}
               off={planned.nutrients[key] - left[key]}
               unit="g"
               within={within}
