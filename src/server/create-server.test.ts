@@ -50,7 +50,8 @@ describe('the server', () => {
   test('[SRV-01] no address leads out of the folder, on a real socket with the path as it is sent', async () => {
     const listening = await listen(server(), 0);
     if (!listening.ok) throw new Error(listening.problem.message);
-    const { port, stop } = listening.value;
+    const { port } = listening.value;
+    const stop = () => listening.value.stop();
     const raw = (path: string) =>
       new Promise<number>((resolve, reject) => {
         request({ host: '127.0.0.1', port, path }, (response) => {

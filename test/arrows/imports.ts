@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { dirname, join, normalize, relative } from 'node:path';
+import { dirname, join, normalize } from 'node:path';
 
 const REPOSITORY = join(import.meta.dirname, '../..');
 
@@ -32,10 +32,6 @@ export function importsOf(source: string, from: string): Import[] {
 
 export function exists(file: string): boolean {
   return existsSync(join(REPOSITORY, file.replace(/\?(url|raw|worker|inline)$/, '')));
-}
-
-export function fromRoot(path: string): string {
-  return relative(REPOSITORY, path);
 }
 
 export { REPOSITORY };

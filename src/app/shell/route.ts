@@ -39,11 +39,6 @@ export function go(href: string): void {
   window.location.hash = href;
 }
 
-/** Go to another screen without leaving this one in the history (after a form was saved). */
-export function goInstead(href: string): void {
-  window.location.replace(href);
-}
-
 /** Follow the address bar. Returns what stops following. */
 export function followRoute(changed: () => void): () => void {
   const follow = (): void => {

@@ -5,7 +5,7 @@ import type { ClockMinutes } from '#core/units/quantities.ts';
 import { localTime, now } from './moments.ts';
 import { ledger } from './ledger.ts';
 
-export { now, offsetMinutesAt, momentOf, zoneName } from './moments.ts';
+export { now, offsetMinutesAt, momentOf } from './moments.ts';
 
 /** The prep day it is: after midnight still yesterday, until the middle of the night (JRN-20). */
 export const today: ReadonlySignal<string> = computed(() => {

@@ -16,7 +16,3 @@ export async function keepPhoto(photo: Blob): Promise<Outcome<string>> {
 export async function photo(key: string): Promise<Blob | undefined> {
   return openBlobs()?.getBlob(key);
 }
-
-export async function dropPhoto(key: string): Promise<void> {
-  await openBlobs()?.deleteBlob(key);
-}

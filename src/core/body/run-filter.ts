@@ -219,7 +219,7 @@ export function leanRow(mass: Row): Row {
 
 const SPENT_ROWS: readonly Row[] = Array.from({ length: SPENT_DAYS }, (_, last) => ({
   places: Array.from({ length: last + 1 }, (_unused, i) => STATE.spent + i),
-  factors: new Array<number>(last + 1).fill(1 / (last + 1)),
+  factors: Array.from({ length: last + 1 }, () => 1 / (last + 1)),
 }));
 
 /** The average of what was spent over the last seven days, or over as many as there have been. */

@@ -140,22 +140,6 @@ export function stageMoved(
   return answered([...moved, ...bite].sort((a, b) => a.at - b.at));
 }
 
-/** What to pack, in the order it is reached for. Common practice, no source. */
-export const packingList: readonly string[] = [
-  'identity document and registration',
-  'membership or licence card',
-  'stage wear, and a second set',
-  'jewellery and hair kit, where the class has them',
-  'tan, gloves, old towels, dark bedding',
-  'loose dark clothes and slippers',
-  'meals weighed out and labelled, and one spare',
-  'water as usual, salt as usual',
-  'kitchen scale',
-  'bands for the pump-up',
-  'music for the routine, on two devices',
-  'medicines as prescribed',
-];
-
 /**
  * Whole days to a show, counted where the show is: the date there now, by its offset from universal time, so that a
  * trip across the date line neither loses nor gains a day.

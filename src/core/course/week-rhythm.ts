@@ -7,8 +7,6 @@ export interface WeekRhythm {
   readonly carbohydrateKcal: (weekday: number) => number;
 }
 
-export const NO_RHYTHM: WeekRhythm = { energyKcal: () => 0, carbohydrateKcal: () => 0 };
-
 const WEEKS = 6;
 /** Logged days a week must have to speak for its days. */
 const LEAST_DAYS = 5;

@@ -97,18 +97,15 @@ export function createLedger(entries: Iterable<Entry> = []): GrowingLedger {
   return ledger;
 }
 
-/** What the ledger remembers to answer quickly; all of it follows from the entries. */
-function createIndex() {
-  const byId = new Map<string, Entry>();
-  const read = new Map<string, ReturnType<typeof readFact>>();
-  const clashes = new Map<string, Problem>();
-  const byKind = createShelves((fact) => fact.kind, factInForce);
-  const byDay = createShelves((fact) => fact.day, factInForce);
-  let threads: Threads = createThreads(byId);
-  let sorted: readonly Entry[] | undefined;
-  let days: readonly string[] | undefined;
+/** A stamp that cannot be read is never the latest. */
+const stampRead = (entry: Entry) => readStamp(entry.stamp) !== undefined;
 
-  function readOf(id: string): ReturnType<typeof readFact> | undefined {
+type Reading = ReturnType<typeof readFact>;
+
+/** Reads entries as facts when first asked, and remembers. */
+function createReader(byId: ReadonlyMap<string, Entry>, inForce: (id: string) => boolean) {
+  const read = new Map<string, Reading>();
+  function readOf(id: string): Reading | undefined {
     const known = read.get(id);
     if (known) return known;
     const entry = byId.get(id);
@@ -117,12 +114,43 @@ function createIndex() {
     read.set(id, outcome);
     return outcome;
   }
+  return {
+    factInForce(this: void, id: string): Fact | undefined {
+      const outcome = inForce(id) ? readOf(id) : undefined;
+      return outcome?.ok ? outcome.value : undefined;
+    },
+    problems(): Problem[] {
+      const found: Problem[] = [];
+      for (const id of byId.keys()) {
+        const outcome = inForce(id) ? readOf(id) : undefined;
+        if (outcome && !outcome.ok) found.push(outcome.problem);
+      }
+      return found;
+    },
+    clear: () => read.clear(),
+  };
+}
 
-  function factInForce(id: string): Fact | undefined {
-    if (!threads.inForce(id)) return undefined;
-    const outcome = readOf(id);
-    return outcome?.ok ? outcome.value : undefined;
-  }
+/** Days that have an entry of a known kind in force, ascending. */
+function daysCounted(
+  byDay: ReturnType<typeof createShelves>,
+  byId: ReadonlyMap<string, Entry>,
+  threads: Threads,
+): readonly string[] {
+  const counts = (id: string) => isKnownKind(byId.get(id)?.kind ?? '') && threads.inForce(id);
+  return [...byDay.keys()].filter((day) => byDay.ids(day).some(counts)).sort();
+}
+
+/** What the ledger remembers to answer quickly; all of it follows from the entries. */
+function createIndex() {
+  const byId = new Map<string, Entry>();
+  const reader = createReader(byId, (id) => threads.inForce(id));
+  const clashes = new Map<string, Problem>();
+  const byKind = createShelves((fact) => fact.kind, reader.factInForce);
+  const byDay = createShelves((fact) => fact.day, reader.factInForce);
+  let threads: Threads = createThreads(byId);
+  let sorted: readonly Entry[] | undefined;
+  let days: readonly string[] | undefined;
 
   function shelve(entry: Entry, few: boolean): void {
     byId.set(entry.id, entry);
@@ -137,7 +165,7 @@ function createIndex() {
 
   function settle(entry: Entry, versions: readonly Entry[]): void {
     const counting = versions.find((version) => threads.inForce(version.id));
-    const counts = counting && factInForce(counting.id);
+    const counts = counting && reader.factInForce(counting.id);
     byKind.resettle(new Set(versions.map((version) => version.kind)), versions, counts);
     byDay.resettle(new Set(versions.map((version) => version.day)), versions, counts);
     sorted = sorted && withInserted(sorted, entry, byStamp);
@@ -155,8 +183,8 @@ function createIndex() {
   function rebuild(): void {
     threads = createThreads(byId);
     for (const shelves of [byKind, byDay]) shelves.clear();
-    read.clear();
-    for (const entry of [...byId.values()]) shelve(entry, false);
+    reader.clear();
+    for (const entry of byId.values()) shelve(entry, false);
   }
 
   return {
@@ -166,42 +194,27 @@ function createIndex() {
     threads: () => threads,
     add(more: Iterable<Entry>): number {
       const list = [...more];
-      let added = 0;
-      let replacedOne = false;
+      let [added, replacedOne] = [0, false];
       for (const entry of list) {
         const known = byId.get(entry.id);
+        if (known && sameEntry(known, entry)) continue;
         if (!known) {
           shelve(entry, list.length <= FEW);
           added += 1;
           continue;
         }
-        if (sameEntry(known, entry)) continue;
         const kept = greater(known, entry);
         clashes.set(entry.id, clashProblem(kept));
-        if (kept === known) continue;
-        byId.set(entry.id, kept);
-        replacedOne = true;
-        added += 1;
+        replacedOne ||= kept !== known;
+        if (kept !== known) byId.set(entry.id, kept);
+        added += kept === known ? 0 : 1;
       }
       if (replacedOne) rebuild();
       return added;
     },
     sorted: () => (sorted ??= [...byId.values()].sort(byStamp)),
-    days(): readonly string[] {
-      const counts = (id: string) => isKnownKind(byId.get(id)?.kind ?? '') && threads.inForce(id);
-      return (days ??= [...byDay.keys()].filter((day) => byDay.ids(day).some(counts)).sort());
-    },
-    latestStamp(): string | undefined {
-      sorted ??= [...byId.values()].sort(byStamp);
-      return sorted.findLast((entry) => readStamp(entry.stamp))?.stamp;
-    },
-    problems(): readonly Problem[] {
-      const found = [...clashes.values()];
-      for (const id of byId.keys()) {
-        const outcome = threads.inForce(id) ? readOf(id) : undefined;
-        if (outcome && !outcome.ok) found.push(outcome.problem);
-      }
-      return found;
-    },
+    days: () => (days ??= daysCounted(byDay, byId, threads)),
+    latestStamp: () => (sorted ??= [...byId.values()].sort(byStamp)).findLast(stampRead)?.stamp,
+    problems: () => [...clashes.values(), ...reader.problems()],
   };
 }

@@ -3,12 +3,13 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Page } from '../../parts/page.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { unreadable } from '../../state/journals.ts';
 import { ledger } from '../../state/open-journal.ts';
 
 /** Every entry that is kept but cannot be counted, with what to do about it. */
 export function CheckScreen(): JSX.Element {
   const open = ledger.value;
-  const { problems } = open;
+  const problems = [...unreadable.value, ...open.problems];
   return (
     <Page title="Check" detail={`${open.size} entries read`} back={pathTo('journal')}>
       {problems.length === 0 ? (

@@ -51,8 +51,3 @@ function urea(): FoundAnalyte {
 export function isTroponin(loinc: string | undefined, name: string | undefined): boolean {
   return (loinc !== undefined && troponinCodes.includes(loinc)) || plainName(name ?? '').includes('troponin');
 }
-
-/** Every name by which an analyte may be typed, for suggestions; the table's own name first. */
-export function namesOf(analyte: LabAnalyte): readonly string[] {
-  return [analyte.name, ...(labNames[analyte.key] ?? [])];
-}
