@@ -10,9 +10,9 @@ describe('the README', () => {
     const [, name, request] = /bin\/stagewright (\w+) <<'LINE'\n(.*)\nLINE/.exec(readme) ?? [];
     const command = lineCommands.find((candidate) => candidate.name === name);
     const outcome = await command?.respond(JSON.parse(request ?? ''), new Set());
-    expect(outcome).toMatchObject({ ok: true, value: { cookedG: 522, portionsG: [174, 174, 174] } });
+    expect(outcome).toMatchObject({ ok: true, value: { cookedG: 588, portionsG: [147, 147, 147, 147] } });
     const text = JSON.stringify(outcome);
-    for (const said of ['522 g', '830 g', '62.9 %', '174 g'])
+    for (const said of ['588 g', '930 g', '63.2 %', '147 g'])
       expect([said, readme.includes(said) && text.includes(said)]).toEqual([said, true]);
     expect(text).toContain('"minced beef":226.6667');
   });
