@@ -40,9 +40,11 @@ export function solvePlates(problem: PlateProblem, limits: SolveLimits): PlateAn
     combine.start(20, 4);
   }
   const combined = combine.run(() => meter.more());
+  days.mend();
+  // Nothing on a plate has a price below nothing, so no plan costs less than nothing.
   return {
     steps: stepsOf(model, days.best),
-    bound: Math.max(found.bound, Math.min(combined, beyond, days.best.cost)),
+    bound: Math.max(0, found.bound, Math.min(combined, beyond, days.best.cost)),
     ended: meter.ended,
   };
 }
