@@ -1,5 +1,5 @@
 import { BELIEFS } from './beliefs.ts';
-import { BALANCE, BALANCE_SIZE, type DayLoad, dayBalance } from './day-balance.ts';
+import { BALANCE_SIZE, type DayLoad, dayBalance } from './day-balance.ts';
 import {
   DRIVERS,
   type DayJacobian,
@@ -56,13 +56,9 @@ export function predictDay(member: Member, day: Readonly<LoadedDay>, room: Works
   differentiate(member, day, room);
   const byLog = errorDirection(member, day, ERROR_STEP, 0, room);
   const byCarbohydrate = errorDirection(member, day, 0, ERROR_STEP, room);
-  const bent = bilinear(member);
   moveCovariance(belief.covariance, room.jacobian, room.resting, room.covariance);
   for (let i = SPENT_DAYS - 1; i > 0; i--) mean[STATE.spent + i] = mean[STATE.spent + i - 1] ?? 0;
   for (let r = 0; r < BALANCE_SIZE; r++) mean[MOVED[r] ?? 0] = room.middle[r] ?? 0;
-  const width = DRIVERS.length;
-  mean[STATE.fat] = (mean[STATE.fat] ?? 0) + bent * (room.jacobian[BALANCE.fat * width + DRIFT] ?? 0);
-  mean[STATE.lean] = (mean[STATE.lean] ?? 0) + bent * (room.jacobian[BALANCE.lean * width + DRIFT] ?? 0);
   for (const [place, kept] of KEPT) mean[place] = (mean[place] ?? 0) * kept;
   spread(belief, byLog, day.logErrorSd ** 2);
   spread(belief, byCarbohydrate, BELIEFS.carbohydrateErrorShare ** 2);
@@ -127,13 +123,4 @@ function addNoise({ belief, hypothesis }: Member, withoutSodium: boolean): void 
 /** What a share kept per day leaves for new noise, so that the spread stays the same. */
 function lasting(kept: number): number {
   return Math.sqrt(1 - kept * kept);
-}
-
-const DRIFT = DRIVERS.findIndex(({ place }) => place === STATE.drift);
-function bilinear({ belief }: Member): number {
-  const row = STATE.trueShare * STATE_SIZE;
-  const c = belief.covariance;
-  const x = belief.mean[STATE.trueShare] ?? 1;
-  const cov = 0.9 * (c[row + STATE.baseline] ?? 0) + (c[row + STATE.adaptation] ?? 0) + (c[row + STATE.drift] ?? 0) + (c[row + STATE.wobble] ?? 0);
-  return cov / x;
 }
