@@ -23,7 +23,7 @@ export interface FoundPrices {
   readonly prices: Float64Array;
   /** Prices of the last rounds, to sharpen bounds with. */
   readonly earlier: readonly Float64Array[];
-  /** Foods were left out of the search: plates with them may be as cheap as any found. */
+  /** Foods were left out of the search: plates with them may cost no more than those found. */
   readonly partial: boolean;
 }
 
