@@ -11,15 +11,13 @@ const SAME = 1e-7;
 export class CheapestPlates {
   readonly list: PricedPlate[] = [];
   /** A plate that costs this or more is not wanted. */
-  limit: number;
+  limit = Number.POSITIVE_INFINITY;
   readonly #most: number;
   readonly #slack: number;
 
-  /** `below`: plates that cost this or more are not wanted from the start. */
-  constructor(most: number, slack: number, below = Number.POSITIVE_INFINITY) {
+  constructor(most: number, slack: number) {
     this.#most = most;
     this.#slack = slack;
-    this.limit = below;
   }
 
   get full(): boolean {

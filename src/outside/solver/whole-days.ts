@@ -1,6 +1,5 @@
 import { Exchange, type WholeDay } from './exchange.ts';
 import type { MealClass } from './meal-classes.ts';
-import { keepsLimits, mendPlates } from './mend.ts';
 import type { PlateModel } from './plate-model.ts';
 import { Polish } from './polish.ts';
 import { type WholePlate, WholePlates } from './whole-plates.ts';
@@ -14,13 +13,11 @@ export class WholeDays {
   readonly versions: readonly WholePlates[];
   readonly #exchange: Exchange;
   readonly #polish: Polish;
-  readonly #model: PlateModel;
   readonly #classOf: readonly number[];
   readonly #onBetter: (day: WholeDay) => void;
   #best: WholeDay = { plates: [], cost: Number.POSITIVE_INFINITY };
 
   constructor(model: PlateModel, classes: readonly MealClass[], onBetter: (day: WholeDay) => void) {
-    this.#model = model;
     this.versions = classes.map(({ meals }) => new WholePlates(model, meals[0] ?? 0));
     this.#exchange = new Exchange(model.joint);
     this.#polish = new Polish(model);
@@ -54,26 +51,9 @@ export class WholeDays {
       lists,
       lists.map(() => 0),
     );
-    this.#offer(day);
-  }
-
-  /** A search may be stopped before it met a day that keeps stock and wishes; then the best is mended. */
-  mend(): void {
-    const { plates } = this.#best;
-    if (keepsLimits(this.#model, plates)) return;
-    const free = new Float64Array(this.#model.joint.rows);
-    const mended = mendPlates(this.#model, plates, (meal, choices, grams) => {
-      const versions = this.versions[this.#classOf[meal] ?? 0];
-      if (versions === undefined) throw new RangeError(`no meal ${meal}`);
-      return versions.plateOf(choices, grams, free);
-    });
-    this.#offer(this.#polish.run(mended));
-  }
-
-  #offer(day: WholeDay): void {
     if (day.cost >= this.#best.cost - WORTHWHILE) return;
     const polished = this.#polish.run(day.plates);
     this.#best = polished.cost < day.cost ? polished : day;
-    if (keepsLimits(this.#model, this.#best.plates)) this.#onBetter(this.#best);
+    this.#onBetter(this.#best);
   }
 }

@@ -65,7 +65,7 @@ export class WholePlates {
     choices.forEach((c, i) => this.#lay(c, i, prices));
     this.#order.sort((a, b) => this.#coarseness(a) - this.#coarseness(b) || a - b);
     this.#vary(0, middle);
-    return this.#kept.map(({ grams }) => this.plateOf(choices, grams, prices));
+    return this.#kept.map(({ grams }) => this.#wholePlate(choices, grams, prices));
   }
 
   #lay(c: number, i: number, prices: Float64Array): void {
@@ -172,8 +172,7 @@ export class WholePlates {
     if (kept.length > this.#most) kept.pop();
   }
 
-  /** A plate of these choices in these grams. */
-  plateOf(list: readonly number[], grams: readonly number[], prices: Float64Array): WholePlate {
+  #wholePlate(list: readonly number[], grams: readonly number[], prices: Float64Array): WholePlate {
     const { joint, perGram, perPlate, choices } = this.#model;
     const { rows } = joint;
     const sums = new Float64Array(rows);
