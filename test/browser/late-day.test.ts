@@ -32,6 +32,7 @@ describe('a day that runs late', () => {
     await page.getByText('What changed').waitFor();
     await page.getByRole('link', { name: 'Weigh out the next meal' }).click();
     const next = page.getByRole('button', { name: /^In the bowl/ });
+    await next.waitFor();
     for (let item = 0; item < 6 && (await next.count()) > 0; item += 1) {
       await settle(page);
       await next.click();
