@@ -4,14 +4,14 @@
  */
 export const BELIEFS = {
   /** Expenditure over resting, without logged cardio: people who lift and walk. The model's own range is 1.4 to 2.4. */
-  activityFactor: { mean: 1.7, sd: 0.17 },
+  activityFactor: { mean: 1.72, sd: 0.17 },
   /** True kcal in a logged one: even weighed logs run some percent low. Common practice, no source. */
-  trueShare: { mean: 1.07, sd: 0.075 },
+  trueShare: { mean: 1.08, sd: 0.07 },
   /**
    * Lean share of loss as a multiple of the Forbes curve. The published preparations (Kistler 2014, Robinson 2015,
    * Michailidis 2025, Halliday 2016) lose 14 to 43 % lean, which is 0.15 to 0.8 of the curve.
    */
-  partition: { mean: 0.5, sd: 0.23 },
+  partition: { mean: 0.54, sd: 0.23 },
   /** Drift of that multiple per square root of a day. */
   partitionWalk: 0.005,
   carbohydrateFluid: { mean: 1, sd: 0.35 },

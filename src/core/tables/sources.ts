@@ -1,6 +1,7 @@
 import { healthSources } from './sources-health.ts';
 import { kitchenSources } from './sources-kitchen.ts';
 import { limitSources } from './sources-limits.ts';
+import { scienceSources } from './sources-science.ts';
 import { tableSources } from './sources-tables.ts';
 
 /** Every source the tool cites, by key: one list from the parts of the rooms. */
@@ -9,6 +10,7 @@ export const sources = {
   ...kitchenSources,
   ...limitSources,
   ...healthSources,
+  ...scienceSources,
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof sources;
