@@ -71,9 +71,6 @@ export const activityMets: readonly ActivityMets[] = [
   { code: '01232', activity: 'cycling, 151 to 199 W', mets: 10.3, source: 'herrmann-2024' },
 ];
 
-/** Ages the 2024 edition was made for. */
-export const METS_AGES = { low: 19, high: 59 } as const;
-
 /** The row of a code, or undefined where the table has none. */
 export function activityByCode(code: string): ActivityMets | undefined {
   return activityMets.find((row) => row.code === code);
