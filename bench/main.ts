@@ -1,12 +1,14 @@
 import { benchApp } from './app.ts';
 import { benchCourse } from './course.ts';
 import { benchDay } from './day.ts';
+import { benchEstimate } from './estimate.ts';
 import { benchJournal } from './journal.ts';
 
 /** Every measurement in one run, side by side; name sections to run only those: `npm run bench -- journal app`. */
 const sections: Readonly<Record<string, () => void | Promise<void>>> = {
   day: benchDay,
   journal: benchJournal,
+  estimate: benchEstimate,
   course: benchCourse,
   app: benchApp,
 };
