@@ -1,7 +1,7 @@
 import { answered, type Outcome } from '../problems/problem.ts';
 import { formatClock } from '../units/clock.ts';
 import { roundTo } from '../units/rounding.ts';
-import { checkPlan } from './check-plan.ts';
+import { brokenWishes, checkPlan } from './check-plan.ts';
 import type { AnsweredMeal, DayAnswer } from './day-answer.ts';
 import { readDay, type DaySituation } from './day-situation.ts';
 import { sumNutrients } from './nutrient-sums.ts';
@@ -23,8 +23,11 @@ export interface PlanTools {
 
 /** A plan proven within this share of the bound counts as optimal. */
 const PROVEN = 1e-6;
-/** Part of the budget kept for concluding. */
-const RESERVE_MS = 10;
+/** A bound may lie above the cost by binary dust, not by more. */
+const CONTRADICTION = 1e-3;
+/** Part of the budget kept for what cannot be interrupted and for concluding, and the most of it. */
+const RESERVE_SHARE = 0.12;
+const RESERVE_MOST_MS = 60;
 
 /**
  * The rest of today, to the gram: the door of `stagewright day`. It reads the request, schedules the meals, poses the plates, has
@@ -54,9 +57,10 @@ function solve(
     return { steps, bound: Number.NEGATIVE_INFINITY, ended: 'searched' };
   }
   const { onBetter } = tools;
+  const solveMs = day.budgetMs - Math.min(RESERVE_MOST_MS, RESERVE_SHARE * day.budgetMs);
   return tools.solver(problem, {
-    budgetMs: day.budgetMs - RESERVE_MS,
-    timeLeftMs: () => day.budgetMs - RESERVE_MS - (tools.clockMs() - startMs),
+    budgetMs: solveMs,
+    timeLeftMs: () => solveMs - (tools.clockMs() - startMs),
     ...(onBetter && { onBetter: (steps: PlateSteps) => onBetter(answerMeals(day, schedule, posed, steps)) }),
   });
 }
@@ -72,7 +76,7 @@ function conclude(
   const every = answerMeals(day, schedule, posed, solution.steps);
   // Plates that cannot be filled at all are no meals.
   const meals = nothing ? every.filter((meal) => meal.items.length > 0) : every;
-  const broken = checkPlan(day, meals);
+  const broken = [...checkPlan(day, meals), ...brokenWishes(posed, solution.steps)];
   if (broken.length > 0) throw new RangeError(`the plan breaks a limit: ${broken.join('; ')}`);
   const cost = roundTo(planCost(day.request, meals.map(counted), day.rules.fatBeforeTrainingMaxG), 6);
   const portions = [
@@ -145,7 +149,9 @@ function provenGap(
   const dayAlone = dayShift(day, posed, pinned);
   const lower = bound + alone - dayAlone;
   if (cost <= 0) return 0;
-  return roundTo(Math.max(0, (cost - lower) / cost), 9);
+  // No plan costs less than nothing; and a bound above the plan's own cost contradicts itself and proves nothing.
+  const proved = lower > cost + CONTRADICTION ? 0 : Math.max(0, lower);
+  return roundTo(Math.max(0, (cost - proved) / cost), 9);
 }
 
 /** How pinned plates move the day's own cost: posed as eaten already, so the bound holds it. */

@@ -13,12 +13,12 @@ export type FoodOnPlates =
   | { readonly usable: false; readonly because: string };
 
 /**
- * Turns a food of the request into steps: whole grams, whole units, or whole packed portions. `heldBackG` of it are in pinned
- * meals and no longer free. Rules DAY-15 to DAY-17.
+ * Turns a food of the request into steps: whole grams, whole units, or whole packed portions. `pinnedG` are its
+ * grams in pinned meals, no longer free. Rules DAY-15 to DAY-17.
  */
-export function foodOnPlates(food: RequestFood, kin: number, heldBackG: Grams): FoodOnPlates {
+export function foodOnPlates(food: RequestFood, kin: number, pinnedG: readonly Grams[]): FoodOnPlates {
   if (food.banned) return { usable: false, because: `${food.id} is banned today` };
-  const ways = food.portionsG === undefined ? [oneWay(food, heldBackG)] : portionWays(food, heldBackG);
+  const ways = food.portionsG === undefined ? [oneWay(food, pinnedG)] : portionWays(food, pinnedG);
   const stocked = ways.filter((way) => way.stockSteps > 0);
   if (stocked.length === 0) return { usable: false, because: `${food.id} is not in stock` };
   const served = stocked.filter((way) => way.minSteps <= way.maxSteps);
@@ -47,21 +47,20 @@ interface Way {
   readonly stockSteps: number;
 }
 
-function oneWay(food: RequestFood, heldBackG: Grams): Way {
+function oneWay(food: RequestFood, pinnedG: readonly Grams[]): Way {
+  const heldBackG = pinnedG.reduce((sum, grams) => sum + grams, 0);
   const stepG = food.unitG ?? 1;
   const freeG = food.availableG === undefined ? Number.POSITIVE_INFINITY : food.availableG - heldBackG;
   return way(food, stepG, Math.floor(freeG / stepG + DUST));
 }
 
-function portionWays(food: RequestFood, heldBackG: Grams): readonly Way[] {
+function portionWays(food: RequestFood, pinnedG: readonly Grams[]): readonly Way[] {
   const portions = [...(food.portionsG ?? [])].sort((a, b) => a - b);
-  let owedG = heldBackG;
   // A pinned portion is the one of its own weight; where none has that weight, the smallest that covers it.
-  while (owedG > DUST && portions.length > 0) {
-    const exact = portions.findIndex((portion) => Math.abs(portion - owedG) < 0.5);
-    const covering = exact >= 0 ? exact : portions.findIndex((portion) => portion >= owedG);
-    const [taken] = portions.splice(covering >= 0 ? covering : portions.length - 1, 1);
-    owedG -= taken ?? 0;
+  for (const grams of pinnedG) {
+    const exact = portions.findIndex((portion) => Math.abs(portion - grams) < 0.5);
+    const place = exact >= 0 ? exact : portions.findIndex((portion) => portion >= grams);
+    if (place >= 0) portions.splice(place, 1);
   }
   const weights = [...new Set(portions)];
   return weights.map((weightG) =>

@@ -95,11 +95,10 @@ function foodsOnPlates(request: DayRequest): {
   const foods: PlateFood[] = [];
   const unusable: string[] = [];
   for (const [kin, food] of request.foods.entries()) {
-    const heldBackG = request.pinned
-      .flatMap((meal) => meal.items)
-      .filter((item) => item.food === food.id)
-      .reduce((sum, item) => sum + item.grams, 0);
-    const ways = foodOnPlates(food, kin, heldBackG);
+    const pinned = request.pinned.flatMap((meal) =>
+      meal.items.flatMap((item) => (item.food === food.id ? [item.grams] : [])),
+    );
+    const ways = foodOnPlates(food, kin, pinned);
     if (ways.usable) foods.push(...ways.foods);
     else unusable.push(ways.because);
   }

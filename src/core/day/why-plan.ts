@@ -22,6 +22,8 @@ export function whyPlan(
   return [
     ...countSentences(day, schedule),
     ...trainingSentences(day, answer),
+    ...pinnedSentences(day),
+    ...guessSentences(day),
     ...missingSentences(day, answer),
     ...posed.notes,
     ...unusableSentence(posed),
@@ -61,6 +63,42 @@ function trainingSentences(day: DaySituation, answer: Answered): string[] {
     : '';
   return [
     `Meals around ${window} are meant to carry ${share} % of the carbohydrate left; fat leans to the others.${cap}`,
+  ];
+}
+
+/** A pinned meal stands where it is pinned; what it runs against is said. */
+function pinnedSentences(day: DaySituation): string[] {
+  const { training, rules } = day;
+  return day.pinned.flatMap(({ at }) => {
+    const said = `The meal pinned at ${formatClock(at)}`;
+    const nearest = Math.min(
+      ...day.eatenAt.map((other) => Math.abs(at - other)),
+      ...day.pinned.filter((pin) => pin.at !== at).map((pin) => Math.abs(at - pin.at)),
+    );
+    return [
+      ...(training && at > training.start - rules.mealToTrainingMinutes && at < training.end
+        ? [`${said} lies in training or just before it, and stays.`]
+        : []),
+      ...(at > day.sleep - rules.lastMealToSleepMinutes
+        ? [`${said} lies less than ${rules.lastMealToSleepMinutes} minutes before sleep, and stays.`]
+        : []),
+      ...(nearest < rules.minGapMinutes
+        ? [`${said} lies ${nearest} minutes from another meal, less than the ${rules.minGapMinutes} wanted.`]
+        : []),
+    ];
+  });
+}
+
+/** How far off the day may be because part of what is eaten is a guess; guesses err independently of each other. */
+function guessSentences(day: DaySituation): string[] {
+  const guesses = day.request.eaten.flatMap((meal) =>
+    meal.items.flatMap((item) => ('nutrients' in item && item.spreadPercent > 0 ? [item] : [])),
+  );
+  if (guesses.length === 0) return [];
+  const off = (key: 'energyKcal' | 'proteinG') =>
+    roundTo(Math.hypot(...guesses.map((item) => (item.nutrients[key] * item.spreadPercent) / 100)), 0);
+  return [
+    `Part of what is eaten is a guess: the day may be ${off('energyKcal')} kcal and ${off('proteinG')} g of protein off either way.`,
   ];
 }
 

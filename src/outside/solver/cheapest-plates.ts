@@ -11,13 +11,15 @@ const SAME = 1e-7;
 export class CheapestPlates {
   readonly list: PricedPlate[] = [];
   /** A plate that costs this or more is not wanted. */
-  limit = Number.POSITIVE_INFINITY;
+  limit: number;
   readonly #most: number;
   readonly #slack: number;
 
-  constructor(most: number, slack: number) {
+  /** `below`: plates that cost this or more are not wanted from the start. */
+  constructor(most: number, slack: number, below = Number.POSITIVE_INFINITY) {
     this.#most = most;
     this.#slack = slack;
+    this.limit = below;
   }
 
   get full(): boolean {

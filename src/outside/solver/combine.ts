@@ -10,8 +10,10 @@ const FIRST_WIDTH = 0.5;
 const WIDENING = 1.6;
 /** A combination whose bound was this far off teaches new prices. */
 const WORTH_LEARNING = 0.75;
+/** How much of the loss by whole grams is believed: all of it first; with work left over, less and less. */
+const LOSS_WEIGHTS = [1, 0.5, 0];
 /** Whole-gram versions of each plate of a combination that is looked into. */
-const VERSIONS = 40;
+const VERSIONS = 80;
 
 /** What the search is given: plates worth combining, and the prices at which they were found. */
 export interface Pools {
@@ -39,6 +41,7 @@ export class Combine {
   readonly #partial: Float64Array;
   readonly #at: number[] = [];
   readonly #seen = new Set<string>();
+  #weight = 1;
   #threshold = 0;
   #postponed = false;
   #leastSolved = Number.POSITIVE_INFINITY;
@@ -88,16 +91,27 @@ export class Combine {
    */
   run(more: () => boolean): number {
     this.#more = more;
+    let proved = this.#bounds.least;
+    for (const weight of LOSS_WEIGHTS) {
+      this.#weight = weight;
+      this.#leastSkipped = Number.POSITIVE_INFINITY;
+      if (!this.#widen()) break;
+      proved = Math.max(proved, Math.min(this.#leastSolved, this.#leastSkipped, this.#days.best.cost));
+    }
+    return proved;
+  }
+
+  /** Widens the search until nothing is left of it; false where the work ended first. */
+  #widen(): boolean {
     const least = this.#bounds.least;
     for (let width = FIRST_WIDTH; ; width *= WIDENING) {
       this.#threshold = least + width;
       this.#postponed = false;
       this.#partial.set(this.#bounds.constant);
       this.#dive(0);
-      if (!this.#more()) return least;
-      if (!this.#postponed) break;
+      if (!this.#more()) return false;
+      if (!this.#postponed) return true;
     }
-    return Math.max(least, Math.min(this.#leastSolved, this.#leastSkipped, this.#days.best.cost));
   }
 
   #dive(loss: number): void {
@@ -115,7 +129,7 @@ export class Combine {
         this.#postponed = true;
         continue;
       }
-      const lossThen = loss + this.#loss(c, j);
+      const lossThen = loss + this.#weight * this.#loss(c, j);
       // Whole grams would make it dearer than the best day, as far as the pools' prices can tell.
       if (bound + lossThen >= best) this.#leastSkipped = Math.min(this.#leastSkipped, bound);
       else if (bound + lossThen >= this.#threshold) this.#postponed = true;
@@ -176,6 +190,7 @@ export class Combine {
       const { prices } = this.#grams;
       this.#days.choose(
         plates.map((choices, m) => this.#days.around(m, choices, this.#grams.gramsOf(m), prices, VERSIONS)),
+        this.#bounds.constantAt(prices),
       );
     }
     this.#learnFrom(cost);

@@ -38,9 +38,7 @@ export class DayBounds {
     const s = this.count < PRICINGS ? this.count++ : this.#next;
     if (this.count === PRICINGS) this.#next = s + 1 < PRICINGS ? s + 1 : 1;
     const within = prices.map((price, row) => joint.withinSlopes(row, price));
-    let constant = 0;
-    for (let k = 0; k < joint.rows; k++) constant += joint.leastLess(k, within[k] ?? 0);
-    this.constant[s] = constant;
+    this.constant[s] = this.constantAt(within);
     const least = this.#pools.map((pool, c) => {
       const values = this.#classes[c]?.pricer.valuesAt(within, pool) ?? [];
       const all = this.values[c];
@@ -56,6 +54,15 @@ export class DayBounds {
       this.rest[at * PRICINGS + s] = rest;
     }
     return s;
+  }
+
+  /** What a day costs at least beside its plates' values, at prices within the rows' slopes. */
+  constantAt(prices: Float64Array): number {
+    const { joint } = this.#model;
+    let constant = 0;
+    for (let k = 0; k < joint.rows; k++)
+      constant += joint.leastLess(k, joint.withinSlopes(k, prices[k] ?? 0));
+    return constant;
   }
 
   /** No combination of plates from the pools costs less. */

@@ -1,6 +1,6 @@
 import { PiecewiseProgram } from './piecewise-program.ts';
 import { PiecewiseSimplex } from './piecewise-simplex.ts';
-import { BEYOND_LIMIT, bendMeal, MACROS, type PlateModel } from './plate-model.ts';
+import { BEYOND_SERVING, bendMeal, MACROS, type PlateModel } from './plate-model.ts';
 
 const MOST_PIVOTS = 300;
 
@@ -27,7 +27,7 @@ export class DayGrams {
         program.addColumn([...shared, ...own]);
       }
     }
-    this.#lp = new PiecewiseSimplex(program, BEYOND_LIMIT);
+    this.#lp = new PiecewiseSimplex(program, BEYOND_SERVING);
     this.#plates = Array.from({ length: meals }, () => []);
     this.prices = new Float64Array(rows);
   }

@@ -21,6 +21,9 @@ export class Exchange {
   #lists: readonly (readonly WholePlate[])[] = [];
   #at: number[] = [];
   #plates = 0;
+  #rest: readonly number[] = [];
+  #best: readonly number[] = [];
+  #nodesLeft = 0;
   #cost = 0;
 
   constructor(joint: PiecewiseProgram) {
@@ -40,6 +43,45 @@ export class Exchange {
       if (!this.#improveTwo()) break;
     }
     return { plates: lists.map((list, m) => plateAt(list, this.#at[m])), cost: this.#cost };
+  }
+
+  /**
+   * Goes on from the last `run`, when its lists are cheapest first at the prices of a linear programme whose `constant` and plates'
+   * values add up to no more than any day costs: looks at every choice of plates that this leaves, within `mostNodes`.
+   */
+  deepen(constant: number, mostNodes: number): WholeDay {
+    const rest = [0];
+    for (const list of this.#lists.toReversed()) rest.unshift((rest[0] ?? 0) + (list[0]?.value ?? 0));
+    this.#rest = rest;
+    this.#nodesLeft = mostNodes;
+    this.#sums.fill(0);
+    this.#plates = 0;
+    this.#best = [...this.#at];
+    this.#descend(0, constant);
+    this.work += (mostNodes - this.#nodesLeft) * 4 * this.#sums.length;
+    return { plates: this.#lists.map((list, m) => plateAt(list, this.#best[m])), cost: this.#cost };
+  }
+
+  #descend(m: number, bound: number): void {
+    const list = this.#lists[m];
+    if (list === undefined) {
+      const cost = this.#dayCost();
+      if (cost < this.#cost - 1e-9) {
+        this.#cost = cost;
+        this.#best = [...this.#at];
+      }
+      return;
+    }
+    for (let i = 0; i < list.length && this.#nodesLeft > 0; i++) {
+      const then = bound + plateAt(list, i).value;
+      if (then + (this.#rest[m + 1] ?? 0) >= this.#cost) return;
+      this.#nodesLeft -= 1;
+      this.#at[m] = i;
+      this.#put(m, 1);
+      this.#descend(m + 1, then);
+      this.#at[m] = i;
+      this.#put(m, -1);
+    }
   }
 
   #put(m: number, sign: 1 | -1): void {

@@ -34,6 +34,11 @@ export class Meter {
     return this.#ended === 'searched';
   }
 
+  /** So much of all the work there is. */
+  share(part: number): number {
+    return part * this.#mostWork;
+  }
+
   get work(): number {
     return this.#parts.reduce((sum, part) => sum + part(), 0);
   }

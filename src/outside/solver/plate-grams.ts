@@ -1,6 +1,6 @@
 import { PiecewiseProgram } from './piecewise-program.ts';
 import { PiecewiseSimplex } from './piecewise-simplex.ts';
-import { BEYOND_LIMIT, bendMeal, MACROS, type PlateModel } from './plate-model.ts';
+import { BEYOND_SERVING, bendMeal, MACROS, type PlateModel } from './plate-model.ts';
 
 const MOST_PIVOTS = 100;
 
@@ -30,7 +30,7 @@ export class PlateGrams {
       this.macros.set(perGram.subarray(c * joint.rows, c * joint.rows + MACROS), c * MACROS);
       this.program.addColumn([0, 1, 2].map((k) => [k, this.macros[c * MACROS + k] ?? 0]));
     });
-    this.#lp = new PiecewiseSimplex(this.program, BEYOND_LIMIT);
+    this.#lp = new PiecewiseSimplex(this.program, BEYOND_SERVING);
     this.price = new Float64Array(choices.length);
     this.charge = new Float64Array(choices.length);
   }

@@ -14,8 +14,10 @@ import { type PlateChoices, plateChoices } from './plate-choices.ts';
 export const NUTRIENTS = 5;
 export const MACROS = 3;
 
-/** Per gram beyond a hard limit: far above what any gram can save (some 40 kcal), small enough for exact sums. */
-export const BEYOND_LIMIT = 1000;
+/** Per gram beyond the stock, and for an asked food left out: far above what a gram can save, some 40 kcal. */
+const BEYOND_STOCK = 1000;
+/** Per gram beyond what may be served: above every price a gram can have, that of stock with it; small enough for exact sums. */
+export const BEYOND_SERVING = 100_000;
 
 /**
  * The plate problem as flat arrays. What the plates share is counted in joint rows: the day's five nutrients, then the grams of each
@@ -45,10 +47,10 @@ export function plateModel(problem: PlateProblem): PlateModel {
   bendDay(joint, problem);
   short.forEach((f, i) => {
     const { stockSteps = 0, stepG = 1 } = problem.foods[f] ?? {};
-    joint.bendOnce(NUTRIENTS + i, stockSteps * stepG, 0, BEYOND_LIMIT);
+    joint.bendOnce(NUTRIENTS + i, stockSteps * stepG, 0, BEYOND_STOCK);
   });
   asked.forEach((_, i) => {
-    joint.bendOnce(NUTRIENTS + short.length + i, 1, -BEYOND_LIMIT, 0);
+    joint.bendOnce(NUTRIENTS + short.length + i, 1, -BEYOND_STOCK, 0);
   });
   const perGram = new Float64Array(choices.choices.length * rows);
   const perPlate = new Float64Array(choices.choices.length * rows);

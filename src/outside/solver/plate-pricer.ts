@@ -14,6 +14,8 @@ export interface PriceRange {
   readonly mostChoices?: number;
   /** "one": beside the shortlist, plates with one food from outside it. "any": all foods. Absent: the shortlist alone. */
   readonly outside?: 'one' | 'any';
+  /** Only plates cheaper than this are looked for. */
+  readonly below?: number;
 }
 
 /** What a meal's plates cost at given prices. */
@@ -97,7 +99,7 @@ export class PlatePricer {
     const { count } = this.#samples;
     this.#order = [...(range.outside === 'any' ? this.#free : this.#shortlist)];
     this.#setPrices(prices);
-    this.#found = new CheapestPlates(range.most, range.slack);
+    this.#found = new CheapestPlates(range.most, range.slack, range.below);
     this.#mostChoices = Math.min(range.mostChoices ?? 100, this.#model.problem.maxFoodsPerMeal);
     this.#workEnds = this.work + range.mostWork;
     for (const { choices } of likely) this.#found.keep({ choices, value: this.#grams.cost(choices) });
@@ -109,7 +111,7 @@ export class PlatePricer {
     this.#hold(0, range.outside === 'one' ? this.#outsiders : []);
     const complete = this.work < this.#workEnds;
     const plates = this.#found.list;
-    const cheapest = plates[0]?.value ?? Number.POSITIVE_INFINITY;
+    const cheapest = plates[0]?.value ?? range.below ?? Number.POSITIVE_INFINITY;
     return {
       least: complete ? cheapest : Math.min(least, cheapest),
       plates,

@@ -1,27 +1,22 @@
 import type { PlateAnswer, SolveLimits } from '#core/day/plate-solver.ts';
 import type { PlateProblem, PlateSteps } from '#core/day/plate-problem.ts';
 import { Combine, type Pools } from './combine.ts';
+import { findPrices, type FoundPrices } from './find-prices.ts';
 import type { WholeDay } from './exchange.ts';
 import { type MealClass, mealClasses } from './meal-classes.ts';
 import { Meter } from './meter.ts';
 import { type PlateModel, plateModel } from './plate-model.ts';
 import type { PricedPlates } from './plate-pricer.ts';
-import { PriceSearch } from './price-search.ts';
 import { WholeDays } from './whole-days.ts';
 
 /** Work, in multiply-adds, that a millisecond of the budget buys: about what a present machine does when cold. */
-const WORK_PER_MS = 150_000;
-/** Work on one meal's plates at one set of prices, at most: in a round of the price search, and when plates are collected. */
-const ROUND_WORK = 400_000;
+const WORK_PER_MS = 120_000;
+/** Work on one meal's plates at one set of prices, at most, when plates are collected. */
 const COLLECT_WORK = 2_000_000;
-const MOST_ROUNDS = 30;
-/** The price search ends when its bound is this near the best mixture. */
-const NEAR_ENOUGH = 0.1;
 /** Plates are collected up to so much above the cheapest, further where there are few. */
-const SLACKS = [3, 8, 20];
+const SLACKS = [3, 8, 20, 60, 300];
 const ENOUGH_PLATES = 80;
 const MOST_PLATES = 200;
-const LAST_PRICES = 8;
 
 /**
  * Solves a plate problem. Prices for what the plates share are found first; they prove a lower bound and bring out the plates that can
@@ -33,46 +28,23 @@ export function solvePlates(problem: PlateProblem, limits: SolveLimits): PlateAn
   const classes = mealClasses(model);
   const meter = new Meter(limits.budgetMs * WORK_PER_MS, limits.timeLeftMs);
   const days = new WholeDays(model, classes, (day) => limits.onBetter?.(stepsOf(model, day)));
-  const prices = new PriceSearch(model, classes);
-  for (const part of [days, prices, ...classes.map(({ pricer }) => pricer)]) meter.count(part);
-  const found = findPrices(prices, days, classes, meter);
-  const { pools, beyond } = collectPlates(found.prices, found.bound, classes, meter);
+  for (const part of [days, ...classes.map(({ pricer }) => pricer)]) meter.count(part);
+  const found = findPrices(model, classes, meter, ({ priced, prices }) =>
+    chooseAmong(priced, prices, days, classes),
+  );
+  const { pools, beyond } = collectPlates(found, classes, meter);
   const combine = new Combine(model, classes, pools, days);
   meter.count(combine);
-  if (meter.more()) {
-    for (const earlier of found.earlier) combine.learn(earlier);
-    combine.start(20, 4);
-  }
+  if (meter.ended !== 'clock') combine.start(20, 4);
+  if (meter.more()) for (const earlier of found.earlier) combine.learn(earlier);
   const combined = combine.run(() => meter.more());
+  days.mend();
+  // Nothing on a plate has a price below nothing, so no plan costs less than nothing.
   return {
     steps: stepsOf(model, days.best),
-    bound: Math.max(found.bound, Math.min(combined, beyond, days.best.cost)),
+    bound: Math.max(0, found.bound, Math.min(combined, beyond, days.best.cost)),
     ended: meter.ended,
   };
-}
-
-interface FoundPrices {
-  readonly bound: number;
-  readonly prices: Float64Array;
-  readonly earlier: readonly Float64Array[];
-}
-
-function findPrices(
-  search: PriceSearch,
-  days: WholeDays,
-  classes: readonly MealClass[],
-  meter: Meter,
-): FoundPrices {
-  const all: Float64Array[] = [];
-  let best = search.round(ROUND_WORK);
-  chooseAmong(best.priced, best.prices, days, classes);
-  for (let round = 1; round < MOST_ROUNDS && meter.more(); round++) {
-    const next = search.round(ROUND_WORK);
-    all.push(next.prices);
-    if (next.bound > best.bound) best = next;
-    if (next.mixture - best.bound < NEAR_ENOUGH) break;
-  }
-  return { bound: best.bound, prices: best.prices, earlier: all.slice(-LAST_PRICES) };
 }
 
 /** A whole day out of the plates of one round, so that there is a plan from the start. */
@@ -94,8 +66,7 @@ function chooseAmong(
 
 /** Plates worth combining, and the least that a day with any other plate costs. */
 function collectPlates(
-  prices: Float64Array,
-  bound: number,
+  { prices, bound, partial }: FoundPrices,
   classes: readonly MealClass[],
   meter: Meter,
 ): { readonly pools: Pools; readonly beyond: number } {
@@ -108,7 +79,7 @@ function collectPlates(
       priced = pricer.price(prices, { slack, most: MOST_PLATES, mostWork: COLLECT_WORK }, priced.plates);
       const full = priced.plates.length === MOST_PLATES;
       const last = (priced.plates.at(-1)?.value ?? 0) - (priced.plates[0]?.value ?? 0);
-      reach = !priced.complete ? 0 : full ? last : slack;
+      reach = partial || !priced.complete ? 0 : full ? last : slack;
     }
     beyond = Math.min(beyond, bound + reach);
     return priced.plates;

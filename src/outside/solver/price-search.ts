@@ -61,12 +61,19 @@ export class PriceSearch {
     return this.#lp.work;
   }
 
-  /** One round: plates at the present prices, their bound, and new prices from the mixture with them. */
-  round(mostWork: number): PriceRound {
+  /**
+   * One round: plates at the present prices, their bound, and new prices from the mixture with them. `outside`: also plates with one
+   * food from outside the shortlist.
+   */
+  round(mostWork: number, outside?: 'one'): PriceRound {
     const { joint } = this.#model;
     const prices = this.#prices.map((price, row) => joint.withinSlopes(row, price));
     const priced = this.#classes.map(({ pricer }, i) =>
-      pricer.price(prices, { slack: 0.2, most: TAKEN_A_ROUND, mostWork }, this.#likely[i] ?? []),
+      pricer.price(
+        prices,
+        { slack: 0.2, most: TAKEN_A_ROUND, mostWork, ...(outside && { outside }) },
+        this.#likely[i] ?? [],
+      ),
     );
     this.#likely = priced.map(({ plates }) => plates);
     priced.forEach(({ plates }, i) => {

@@ -38,6 +38,7 @@ export class WholePlates {
   #carbohydrate = 0;
   #fat = 0;
   #priced = 0;
+  readonly #tried: number[] = [];
   #kept: { readonly grams: readonly number[]; readonly value: number }[] = [];
 
   constructor(model: PlateModel, meal: number) {
@@ -65,7 +66,7 @@ export class WholePlates {
     choices.forEach((c, i) => this.#lay(c, i, prices));
     this.#order.sort((a, b) => this.#coarseness(a) - this.#coarseness(b) || a - b);
     this.#vary(0, middle);
-    return this.#kept.map(({ grams }) => this.#wholePlate(choices, grams, prices));
+    return this.#kept.map(({ grams }) => this.plateOf(choices, grams, prices));
   }
 
   #lay(c: number, i: number, prices: Float64Array): void {
@@ -103,15 +104,7 @@ export class WholePlates {
     const i = this.#order[depth];
     if (i === undefined) return this.#keep();
     const { lowG = 0, highG = 0, stepG = 1 } = this.#model.choices[this.#list[i] ?? 0] ?? {};
-    if (depth === this.#order.length - 1) {
-      const below = Math.floor(this.#cheapestAt(i, lowG, highG) / stepG + 1e-9) * stepG;
-      for (const grams of [below, below + stepG]) {
-        if (grams < lowG || grams > highG) continue;
-        this.#set(i, grams);
-        this.#keep();
-      }
-      return;
-    }
+    if (depth === this.#order.length - 1) return this.#varyLast(i, lowG, highG, stepG);
     const reach = (REACH[this.#order.length - 1] ?? 1) * stepG;
     const centre = Math.round((middle[i] ?? 0) / stepG) * stepG;
     const to = Math.min(highG, centre + reach);
@@ -121,30 +114,33 @@ export class WholePlates {
     }
   }
 
-  /** Grams of one choice at which the plate is cheapest, the others as they are: at a limit, or where a macro's cost bends. */
-  #cheapestAt(i: number, lowG: number, highG: number): number {
+  /** The last choice goes to the steps either side of each place where a macro's cost bends: one of them is cheapest. */
+  #varyLast(i: number, lowG: number, highG: number, stepG: number): void {
     const { bend0, bend1 } = this.#program;
-    const sums = [this.#protein, this.#carbohydrate, this.#fat];
     const here = this.#grams[i] ?? 0;
-    let best = lowG;
-    let least = this.#costWith(i, lowG);
-    for (let bend = -1; bend < 2 * MACROS; bend++) {
-      let grams = highG;
-      if (bend >= 0) {
-        const k = bend >> 1;
-        const per = this.#perGram[i * MACROS + k] ?? 0;
-        const at = (bend & 1 ? bend1[k] : bend0[k]) ?? 0;
-        if (per === 0 || at === Number.POSITIVE_INFINITY) continue;
-        grams = here + (at - (sums[k] ?? 0)) / per;
-        if (grams <= lowG || grams >= highG) continue;
-      }
-      const cost = this.#costWith(i, grams);
-      if (cost < least) {
-        least = cost;
-        best = grams;
+    const sums = [this.#protein, this.#carbohydrate, this.#fat];
+    const tried = this.#tried;
+    tried.length = 0;
+    for (let bend = 0; bend < 2 * MACROS; bend++) {
+      const k = bend >> 1;
+      const per = this.#perGram[i * MACROS + k] ?? 0;
+      const at = (bend & 1 ? bend1[k] : bend0[k]) ?? 0;
+      if (per === 0 || at === Number.POSITIVE_INFINITY) continue;
+      const grams = here + (at - (sums[k] ?? 0)) / per;
+      const below = Math.floor(Math.min(highG, Math.max(lowG, grams)) / stepG + 1e-9) * stepG;
+      for (let step = 0; step < 2; step++) {
+        const whole = below + step * stepG;
+        if (whole < lowG || whole > highG || tried.includes(whole)) continue;
+        tried.push(whole);
+        this.#set(i, whole);
+        this.#keep();
       }
     }
-    return best;
+    // A food without any macro (salad leaves come near it) stays at its least.
+    if (tried.length === 0) {
+      this.#set(i, lowG);
+      this.#keep();
+    }
   }
 
   /** Macros and prices of the plate with other grams of one choice. */
@@ -172,7 +168,8 @@ export class WholePlates {
     if (kept.length > this.#most) kept.pop();
   }
 
-  #wholePlate(list: readonly number[], grams: readonly number[], prices: Float64Array): WholePlate {
+  /** A plate of these choices in these grams. */
+  plateOf(list: readonly number[], grams: readonly number[], prices: Float64Array): WholePlate {
     const { joint, perGram, perPlate, choices } = this.#model;
     const { rows } = joint;
     const sums = new Float64Array(rows);
