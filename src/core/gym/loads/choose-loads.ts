@@ -16,8 +16,10 @@ const TOLERABLE_SHARE = 0.05;
 const MOST_BORROWED = 2;
 const MOST_CANDIDATES = 60;
 const MOST_TOPS = 6;
-/** A warm-up as heavy as the top set is none. */
+const MOST_TOP_STEPS = 500;
+/** A warm-up as heavy as the top set is none; two of the same load are one more than needed. */
 const AS_HEAVY_AS_TOP = 50;
+const SAME_AGAIN = 1.5;
 
 interface Candidate {
   readonly stack: readonly number[];
@@ -74,23 +76,27 @@ function candidate(stack: readonly number[], kinds: readonly PlateKind[]): Candi
   return { stack, sum: stack.reduce((sum, kind) => sum + (kinds[kind]?.mass ?? 0), 0), off: 0 };
 }
 
-/** Ways to make the top set with the fewest plates, heaviest inside; at most a handful. */
+/** Ways to make the top set with the fewest plates, heaviest inside: one for certain, a handful where easily found. */
 function topStacks(
   top: ExactMass,
   kinds: readonly PlateKind[],
   pile: PlateSums,
 ): readonly (readonly number[])[] {
-  const found: (readonly number[])[] = [];
+  const found = new Map<string, readonly number[]>();
+  let steps = MOST_TOP_STEPS;
   const extend = (stack: readonly number[], kindFrom: number, left: number, rest: ExactMass): void => {
-    if (rest === 0 && left === 0) found.push(stack);
-    if (rest <= 0 || found.length >= MOST_TOPS || (pile.fewest(rest) ?? left + 1) > left) return;
+    steps -= 1;
+    if (rest === 0 && left === 0) found.set(stack.join(), stack);
+    if (steps < 0 || rest <= 0 || found.size >= MOST_TOPS || (pile.fewest(rest) ?? left + 1) > left) return;
     for (const [kind, { mass, count }] of kinds.entries()) {
       if (kind < kindFrom || mass > rest || countOf(stack, kind) >= count) continue;
       extend([...stack, kind], kind, left - 1, rest - mass);
     }
   };
-  extend([], 0, pile.fewest(top) ?? 0, top);
-  return found;
+  const certain = pile.make(top) ?? [];
+  found.set(certain.join(), certain);
+  extend([], 0, certain.length, top);
+  return [...found.values()];
 }
 
 function countOf(stack: readonly number[], kind: number): number {
@@ -113,7 +119,8 @@ function extendBest(paths: readonly Path[], { stack, sum, off }: Candidate): rea
   let bestCost = Number.POSITIVE_INFINITY;
   for (const path of paths) {
     if (path.sum > sum) continue;
-    const cost = path.cost + off + movesBetween(path.stacks.at(-1) ?? [], stack);
+    const again = path.stacks.length > 0 && path.sum === sum ? SAME_AGAIN : 0;
+    const cost = path.cost + off + again + movesBetween(path.stacks.at(-1) ?? [], stack);
     if (cost < bestCost) [best, bestCost] = [path, cost];
   }
   return best ? [{ stacks: [...best.stacks, stack], cost: bestCost, sum }] : [];

@@ -78,14 +78,16 @@ function answerOf(
   kinds: readonly PlateKind[],
   { stacks, moves }: Handling,
 ): RampAnswer {
-  const { topSet, implement } = request;
+  const { topSet, implement, plates } = request;
   const empty = exactMass(implement.emptyKg);
+  // A plate is named as the request named it, to the last digit.
+  const named = new Map(plates.map(({ kg }) => [exactMass(kg), kg]));
   const loads = stacks.map((stack) => empty + implement.sides * sumOf(stack, kinds));
   const top = loads.at(-1) ?? empty;
   const sets = loads.map((load, i) => ({
     loadKg: kilogramsOf(load),
     reps: i === loads.length - 1 ? topSet.reps : warmUpReps(top === 0 ? 1 : load / top, topSet.reps),
-    perSide: (stacks[i] ?? []).map((kind) => kilogramsOf(kinds[kind]?.mass ?? 0)),
+    perSide: (stacks[i] ?? []).map((kind) => named.get(kinds[kind]?.mass ?? 0) ?? 0),
   }));
   const figures = {
     sets,
