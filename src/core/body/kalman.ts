@@ -1,4 +1,4 @@
-import { covarianceWith, dotRow, type Gaussian, type Row } from './gaussian.ts';
+import { covarianceWith, dotRow, type Gaussian, meanAlong, type Row } from './gaussian.ts';
 
 /** How one scalar reading was taken in: kept for the smoother. */
 export interface Update {
@@ -13,6 +13,30 @@ export interface Update {
 
 /** A linear map of the state to the next day's: one row a state, each reading few places. */
 export type Transition = readonly Row[];
+
+/** Predict step of a linear model: mean A m, covariance A P A' (noise is added by `spread`). Source: kalman-1960. */
+export function predict(belief: Gaussian, transition: Transition): void {
+  const mean = transition.map((row) => meanAlong(belief, row));
+  propagateCovariance(belief, transition);
+  belief.mean.set(mean);
+}
+
+/** Covariance half of the predict step: the plain product that `moveCovariance` is held against. */
+export function propagateCovariance(belief: Gaussian, transition: Transition): void {
+  const { size, covariance } = belief;
+  const half = new Float64Array(size * size);
+  for (const [i, { places, factors }] of transition.entries())
+    for (const [k, place] of places.entries())
+      for (let j = 0; j < size; j++)
+        half[i * size + j] =
+          (half[i * size + j] ?? 0) + (factors[k] ?? 0) * (covariance[place * size + j] ?? 0);
+  for (let i = 0; i < size; i++)
+    for (const [j, { places, factors }] of transition.entries())
+      covariance[i * size + j] = places.reduce(
+        (sum, place, k) => sum + (factors[k] ?? 0) * (half[i * size + place] ?? 0),
+        0,
+      );
+}
 
 /**
  * Update step with one scalar reading; the belief is changed in place. Source: kalman-1960. Several readings of a day
