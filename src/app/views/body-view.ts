@@ -1,8 +1,20 @@
 import { computed } from '@preact/signals';
-import { bodyNow } from '#core/cycle/body-now.ts';
+import { bodyLog, weighInsOf } from '#core/cycle/body-log.ts';
+import { openDays } from '#core/cycle/open-days.ts';
 import { today } from '../state/clock.ts';
 import { ledger } from '../state/open-journal.ts';
+import { askCourse } from '../worker/course-client.ts';
+import { keptAsked } from './asked.ts';
 import { kitchen } from './kitchen-view.ts';
 
-/** The body as the journal has it today; drawn only where a screen shows it. */
-export const body = computed(() => bodyNow(ledger.value, today.value, kitchen.peek().read));
+/** The weigh-in of each day. */
+export const weighIns = computed(() => weighInsOf(ledger.value, today.value));
+
+/** Days whose food is still to be asked about. */
+export const daysToSettle = computed(() => openDays(ledger.value, today.value));
+
+/** The log as the estimate is asked. */
+const bodyQuestion = computed(() => bodyLog(ledger.value, today.value, kitchen.peek().read));
+
+/** What the body did, as the worker last said. */
+export const body = keptAsked(bodyQuestion, (request) => askCourse('body', request));

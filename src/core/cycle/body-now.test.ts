@@ -2,23 +2,42 @@ import { describe, expect, it } from 'vitest';
 import { demoJournal } from '../../../demo/journal.ts';
 import { story } from '../../../demo/story.ts';
 import { createLedger } from '../journal/ledger.ts';
-import { bodyNow } from './body-now.ts';
+import { bodyLog, weighInsOf } from './body-log.ts';
+import { bodyFrom } from './body-now.ts';
 
 const ledger = createLedger(demoJournal(1));
 
 describe('the body as the journal has it', () => {
   it('[RUN-20] one weigh-in a day, and an estimate for every day since the first', () => {
-    const body = bodyNow(ledger, story.today, () => undefined);
-    expect(new Set(body.weighed.map((one) => one.day)).size).toBe(body.weighed.length);
-    if (!body.estimate.ok) throw new Error(body.estimate.problem.message);
-    const last = body.estimate.value.days.at(-1);
-    expect(last?.date).toBe(story.today);
-    expect(last?.massKg.mean).toBeGreaterThan(55);
-    expect(last?.massKg.sd).toBeLessThan(0.6);
+    const weighed = weighInsOf(ledger, story.today);
+    expect(new Set(weighed.map((one) => one.day)).size).toBe(weighed.length);
+    const log = bodyLog(ledger, story.today, () => undefined);
+    const body = log.ok ? bodyFrom(log.value) : log;
+    if (!body.ok) throw new Error(body.problem.message);
+    const { answer, log: held } = body.value;
+    expect(answer.days.at(-1)?.date).toBe(story.today);
+    expect(answer.days.at(-1)?.massKg.mean).toBeGreaterThan(55);
+    expect(answer.days.at(-1)?.massKg.sd).toBeLessThan(0.6);
+    expect(held.days).toBe(answer.days.length);
+    expect(held.weighIns).toBe(weighed.length);
   });
 
-  it('[RUN-20] without a weigh-in it is said what to do', () => {
-    const body = bodyNow(createLedger(), story.today, () => undefined);
-    expect(body.estimate.ok ? '' : body.estimate.problem.remedy).toContain('Weigh in');
+  it('[RUN-23] the parts of the last move add up to what the scale did', () => {
+    const log = bodyLog(ledger, story.today, () => undefined);
+    const body = log.ok ? bodyFrom(log.value) : log;
+    const jump = body.ok ? body.value.jump : undefined;
+    if (!jump) throw new Error('the demonstration has no move of the scale');
+    const [before, now] = weighInsOf(ledger, story.today).slice(-2);
+    expect(jump).toMatchObject({ from: before?.day, to: now?.day });
+    expect(jump.jumpKg).toBeCloseTo((now?.massKg ?? 0) - (before?.massKg ?? 0), 2);
+    expect(jump.parts.reduce((sum, { kg }) => sum + kg, 0)).toBeCloseTo(jump.jumpKg, 1);
+  });
+
+  it('[RUN-20] without a weigh-in, or nobody described, it is said what to do', () => {
+    const nobody = bodyLog(createLedger(), story.today, () => undefined);
+    expect(nobody.ok ? '' : nobody.problem.remedy).toContain('first start');
+    const described = ledger.entries().filter((entry) => entry.kind === 'athlete-described');
+    const unweighed = bodyLog(createLedger(described), story.today, () => undefined);
+    expect(unweighed.ok ? '' : unweighed.problem.remedy).toContain('Weigh in');
   });
 });

@@ -1,7 +1,10 @@
 import type { JSX } from 'preact';
 import type { PlaceProps } from '../../shell/places.ts';
 import { BodyScreen } from './body-screen.tsx';
+import { CycleScreen } from './cycle-screen.tsx';
+import { FatScreen } from './fat-screen.tsx';
 import { FoldsScreen } from './folds-screen.tsx';
+import { IntakeScreen } from './intake-screen.tsx';
 import { PhotosScreen } from './photos-screen.tsx';
 import { TapeScreen } from './tape-screen.tsx';
 import { WeighInScreen } from './weigh-screen.tsx';
@@ -17,6 +20,12 @@ export default function BodyPlace({ path }: PlaceProps): JSX.Element {
       return <TapeScreen />;
     case 'photos':
       return <PhotosScreen />;
+    case 'fat':
+      return <FatScreen />;
+    case 'cycle':
+      return <CycleScreen />;
+    case 'intake':
+      return <IntakeScreen key={path[1]} day={path[1]} />;
     default:
       return <BodyScreen />;
   }
