@@ -6,7 +6,9 @@ import { estimateCommand } from './estimate.ts';
 import { journalCommand } from './journal.ts';
 import { labelCommand } from './label.ts';
 import { panelCommand } from './panel.ts';
+import { rampCommand } from './ramp.ts';
 import { serveCommand } from './serve.ts';
+import { torqueCommand } from './torque.ts';
 
 /** Every command the program has. */
 export const lineCommands: readonly LineCommand[] = [
@@ -14,6 +16,8 @@ export const lineCommands: readonly LineCommand[] = [
   batchCommand,
   estimateCommand,
   courseCommand,
+  rampCommand,
+  torqueCommand,
   labelCommand,
   panelCommand,
 ];

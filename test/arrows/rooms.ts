@@ -6,7 +6,7 @@ export const LINES: readonly (readonly string[])[] = [
   ['core/cycle'],
   ['core/words'],
   ['core/day', 'core/course'],
-  ['core/body', 'core/kitchen', 'core/health'],
+  ['core/body', 'core/kitchen', 'core/gym', 'core/health'],
   ['core/science', 'core/tables', 'core/limits', 'core/journal'],
   ['core/problems'],
   ['core/units', 'core/random'],
