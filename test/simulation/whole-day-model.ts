@@ -13,9 +13,9 @@ const MACROS = ['proteinG', 'carbohydrateG', 'fatG'] as const;
 
 /**
  * The whole day as one mixed-integer model in CPLEX LP text: the slow, plain reference that a general solver is given. For requests
- * without eaten meals, pins or portions.
+ * without eaten meals, pins or portions. With `wholeGrams` the solver too is held to whole grams, which is harder for it.
  */
-export function wholeModel(request: DayRequest, answer: DayAnswer): string {
+export function wholeModel(request: DayRequest, answer: DayAnswer, wholeGrams = false): string {
   const objective: string[] = [];
   const rows: string[] = [];
   const bounds: string[] = [];
@@ -60,7 +60,7 @@ export function wholeModel(request: DayRequest, answer: DayAnswer): string {
       );
       bounds.push(`0 <= x${m}_${f} <= ${high}`);
       binary.push(`y${m}_${f}`);
-      if (food.unitG !== undefined) general.push(`x${m}_${f}`);
+      if (wholeGrams || food.unitG !== undefined) general.push(`x${m}_${f}`);
     });
   }
   request.foods.forEach((food, f) => {
