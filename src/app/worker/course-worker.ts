@@ -1,17 +1,22 @@
 import type { ReadEstimate } from '#core/body/estimate.ts';
 import type { EstimateRequest } from '#core/body/estimate-request.ts';
 import type { Change } from '#core/course/change.ts';
-import type { Fan } from '#core/course/fan.ts';
 import type { ForetoldJump } from '#core/course/foretell-jump.ts';
 import { type CourseWish, type LaidCourse, layCourse } from '#core/course/lay-course.ts';
 import { layShape } from '#core/course/lay-shape.ts';
 import type { WeekShape, WeekTargets } from '#core/course/day-targets.ts';
 import type { OpenCourse } from '#core/course/open-course.ts';
 import type { Stretch } from '#core/course/stretches.ts';
-import { whatIf } from '#core/course/what-if.ts';
 import { type BodyNow, bodyNow, readBody } from '#core/cycle/body-now.ts';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
-import { type CourseNow, courseNow, jumpOf, openAsk } from '#core/cycle/course-now.ts';
+import {
+  type CourseNow,
+  courseNow,
+  jumpOf,
+  openAsk,
+  type TriedChange,
+  tryChange,
+} from '#core/cycle/course-now.ts';
 import { answered, type Outcome } from '#core/problems/problem.ts';
 
 export type ShapeWish = Pick<
@@ -30,7 +35,7 @@ export interface CourseQuestions {
   readonly course: { readonly asks: CourseAsk; readonly answers: Outcome<CourseNow> };
   readonly whatIf: {
     readonly asks: { readonly ask: CourseAsk; readonly change: Change };
-    readonly answers: Outcome<Fan>;
+    readonly answers: Outcome<TriedChange>;
   };
   readonly lay: {
     readonly asks: { readonly ask: CourseAsk; readonly wish: CourseWish; readonly shape: ShapeWish };
@@ -94,7 +99,7 @@ function answer(question: CourseQuestion): CourseReply['outcome'] {
   const open = opened(question.asks.ask);
   if (!open.ok) return open;
   const { course } = open.value;
-  if (question.name === 'whatIf') return answered(whatIf(course, question.asks.change));
+  if (question.name === 'whatIf') return answered(tryChange(course, question.asks.change));
   if (question.name === 'jump') return answered(jumpOf(course, question.asks.stretch));
   const laid = layCourse(course, question.asks.wish);
   return answered({ laid, week: layShape(course, laid, question.asks.shape) });

@@ -1,18 +1,22 @@
 import type { ReadEstimate } from '../body/estimate.ts';
+import type { EstimateAnswer } from '../body/estimate-request.ts';
 import { doubtWhy } from '../body/log-why.ts';
 import { waterShares } from '../body/moving-water.ts';
 import { answerCourse } from '../course/answer-course.ts';
+import type { Change } from '../course/change.ts';
 import type { CourseAnswer } from '../course/course-answer.ts';
 import type { DayRow } from '../course/day-row.ts';
 import { type Fan, fanOver } from '../course/fan.ts';
 import { foretellJump, type ForetoldJump } from '../course/foretell-jump.ts';
 import { type AgainstPlan, heldAgainstPlan } from '../course/held-against-plan.ts';
-import { FULL_PATHS, openCourse, type OpenCourse } from '../course/open-course.ts';
+import { barrierTo, judge } from '../course/judgement.ts';
+import { FULL_PATHS, openCourse, type OpenCourse, QUICK_PATHS } from '../course/open-course.ts';
 import { adherenceTo, averageOver, type Habit } from '../course/past-habits.ts';
 import { type Season, season } from '../course/season.ts';
 import { standingOf } from '../course/standing.ts';
 import { type Stretch, withStretches } from '../course/stretches.ts';
-import { daysBetween } from '../units/civil-date.ts';
+import { whatIf } from '../course/what-if.ts';
+import type { LimitReason } from '../limits/limit.ts';
 import { type CourseAsk, rowOf } from './course-ask.ts';
 
 /** A stretch ahead and what the scale will do about it. */
@@ -34,6 +38,8 @@ export interface CourseNow {
   readonly plannedDays: number;
   readonly balanceKcal: number;
   readonly held: readonly AgainstPlan[];
+  /** What the body did until now, each day in the light of all. */
+  readonly past: EstimateAnswer['days'];
   readonly stretches: readonly StretchAhead[];
   readonly season: Season | undefined;
 }
@@ -84,9 +90,31 @@ export function courseNow(ask: CourseAsk, read: ReadEstimate, course: OpenCourse
     goesOn: course.future.goesOn,
     plannedDays: course.future.planned,
     balanceKcal: course.balanceKcal,
+    past: read.answer.days,
     held: ask.adopted ? heldAgainstPlan(ask.adopted.line, read.answer.days) : [],
     stretches: ask.stretches.map((stretch) => ({ stretch, jump: jumpOf(course, stretch) })),
     season: seasonOf(ask, read),
+  };
+}
+
+/** A change tried out: the fan it gives, and the limit it runs against, if any. */
+export interface TriedChange {
+  readonly fan: Fan;
+  readonly limit: LimitReason | undefined;
+  readonly energyKcal: number;
+  readonly cardioKcal: number;
+  readonly lossPercentPerWeek: number;
+}
+
+/** Tries a change quickly enough to follow a finger. */
+export function tryChange(course: OpenCourse, change: Change): TriedChange {
+  const judged = judge(course, change, QUICK_PATHS);
+  return {
+    fan: whatIf(course, change),
+    limit: barrierTo(course, judged),
+    energyKcal: judged.energyKcal,
+    cardioKcal: judged.cardioKcal,
+    lossPercentPerWeek: judged.lossPercentPerWeek,
   };
 }
 
@@ -111,9 +139,4 @@ function believed(rows: readonly DayRow[], { estimate }: ReadEstimate): readonly
     estimate.lived.filter(({ basis }) => basis === 'zero' || basis === 'doubtful').map(({ date }) => date),
   );
   return rows.map((row) => (doubted.has(row.date) ? { ...row, intake: undefined } : row));
-}
-
-/** Whole weeks to the show, for a heading. */
-export function daysOut(ask: Pick<CourseAsk, 'today' | 'show'>): number {
-  return daysBetween(ask.today, ask.show.date);
 }

@@ -1,0 +1,116 @@
+import { signal } from '@preact/signals';
+import type { JSX } from 'preact';
+import type { CourseAsk } from '#core/cycle/course-ask.ts';
+import type { CourseNow } from '#core/cycle/course-now.ts';
+import { weekNow, weekUntil } from '#core/cycle/week-now.ts';
+import type { Problem } from '#core/problems/problem.ts';
+import { dateWords } from '#core/words/dates.ts';
+import { Columns } from '../../parts/columns.tsx';
+import { EmptyState } from '../../parts/empty-state.tsx';
+import { Form } from '../../parts/form.tsx';
+import { Note } from '../../parts/note.tsx';
+import { Page } from '../../parts/page.tsx';
+import { Section } from '../../parts/section.tsx';
+import { TextField } from '../../parts/text-field.tsx';
+import { ChoiceField } from '../../parts/choice-field.tsx';
+import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
+import { draft } from '../../state/drafts.ts';
+import { lastCheckIn } from '../../views/check-in-view.ts';
+import { course, courseQuestion } from '../../views/course-view.ts';
+import { ASKED, checkInDraft, type CheckInDraft, scoresOf } from './check-in-draft.ts';
+import { Decision } from './decision.tsx';
+import { WeekTable } from './week-table.tsx';
+
+const SCORES = ['1', '2', '3', '4', '5'] as const;
+const problems = signal<readonly Problem[]>([]);
+
+/** The weekly check-in: the week in figures, how it felt, what it says, and what is decided. */
+export function CheckInScreen(): JSX.Element {
+  const [ask, state] = [courseQuestion.value, course.value];
+  if (!ask.ok)
+    return (
+      <Page title="Check-in" back={pathTo('course')}>
+        <EmptyState title={ask.problem.message} words={ask.problem.remedy} />
+      </Page>
+    );
+  return (
+    <Page
+      title="Check-in"
+      back={pathTo('course')}
+      detail={`the week to ${dateWords(weekUntil(today.value))}`}
+    >
+      {state.status === 'working' ? (
+        <Note>Gathering the week …</Note>
+      ) : state.outcome.ok ? (
+        <Week ask={ask.value} now={state.outcome.value} />
+      ) : (
+        <EmptyState title={state.outcome.problem.message} words={state.outcome.problem.remedy} />
+      )}
+    </Page>
+  );
+}
+
+function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }): JSX.Element {
+  const key = `course/check-in/${weekUntil(ask.today)}`;
+  const typed = draft(key, checkInDraft, { note: '' });
+  const week = weekNow(ask, now, scoresOf(typed.value), lastCheckIn.value?.data.answers);
+  const change = (part: Partial<CheckInDraft>): void => {
+    typed.value = { ...typed.value, ...part };
+  };
+  return (
+    <Form onSubmit={() => undefined} problems={problems.value}>
+      <Columns wide="even">
+        <div class="stack">
+          <Section title="1. The week">
+            <WeekTable evidence={week.evidence} />
+          </Section>
+          <Section title="2. How was it" detail="1 bad, 5 good">
+            <Feelings typed={typed.value} change={change} />
+          </Section>
+        </div>
+        <div class="stack">
+          <Section title="3. What it says">
+            <div class="stack">
+              {week.evidence.words.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+            </div>
+          </Section>
+          <Decision now={now} week={week} typed={typed.value} draftKey={key} problems={problems} />
+        </div>
+      </Columns>
+    </Form>
+  );
+}
+
+interface FeelingsProps {
+  readonly typed: CheckInDraft;
+  readonly change: (part: Partial<CheckInDraft>) => void;
+}
+
+function Feelings({ typed, change }: FeelingsProps): JSX.Element {
+  const before = lastCheckIn.value?.data.answers;
+  return (
+    <div class="stack">
+      {ASKED.map(({ key, label, low, high }) => (
+        <ChoiceField
+          key={key}
+          label={label}
+          layout="row"
+          value={typed[key]}
+          hint={`1 ${low}, 5 ${high}${before?.[key] === undefined ? '' : `; last time ${before[key]}`}`}
+          options={SCORES.map((value) => ({ value, label: value }))}
+          onValue={(score) => change({ [key]: score })}
+        />
+      ))}
+      <TextField
+        label="Anything else"
+        lines={3}
+        value={typed.note}
+        onValue={(note) => change({ note })}
+        optional
+      />
+    </div>
+  );
+}

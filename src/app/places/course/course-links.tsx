@@ -1,0 +1,31 @@
+import type { JSX } from 'preact';
+import { List, ListRow } from '../../parts/list.tsx';
+import { Section } from '../../parts/section.tsx';
+import { pathTo } from '../../shell/route.ts';
+
+/** What is planned and decided around the course. */
+export function CourseLinks(): JSX.Element {
+  return (
+    <Section title="Plan">
+      <List label="Plan">
+        <ListRow
+          title="Lay the course"
+          detail="back from the show: intake, cardio, training and rest days"
+          href={pathTo('course', 'lay')}
+        />
+        <ListRow
+          title="Diet break or higher-carbohydrate days"
+          detail="and what the scale will do"
+          href={pathTo('course', 'stretch')}
+        />
+        <ListRow title="The show and its target" href={pathTo('course', 'show')} />
+        <ListRow title="Another show in this season" href={pathTo('course', 'show', 'new')} />
+        <ListRow
+          title="Check-in sheet"
+          detail="one page to print or to send to a coach"
+          href={pathTo('course', 'sheet')}
+        />
+      </List>
+    </Section>
+  );
+}

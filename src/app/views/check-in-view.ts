@@ -1,0 +1,10 @@
+import { computed } from '@preact/signals';
+import { checkInBefore, isCheckInDue, weekUntil } from '#core/cycle/week-now.ts';
+import { today } from '../state/clock.ts';
+import { ledger } from '../state/open-journal.ts';
+
+/** Whether a week has gone by since the last check-in. */
+export const checkInDue = computed(() => isCheckInDue(ledger.value, today.value));
+
+/** The check-in before the present week's. */
+export const lastCheckIn = computed(() => checkInBefore(ledger.value, weekUntil(today.value)));
