@@ -1,13 +1,14 @@
 import type { DayNumber } from '#core/units/quantities.ts';
 import { BELIEFS } from './beliefs.ts';
-import { copyGaussian, type Gaussian, meanAlong, type Row, varianceAlong } from './gaussian.ts';
+import { copyGaussian, type Gaussian, type Row } from './gaussian.ts';
 import type { DayJacobian } from './day-transition.ts';
 import type { Update } from './kalman.ts';
 import type { LivedDay } from './lived-days.ts';
 import type { Member } from './member.ts';
 import { normalized, type Part } from './mixture.ts';
 import { type LoadedDay, predictDay, type Workspace, workspace } from './predict-day.ts';
-import { SPENT_DAYS, STATE, STATE_SIZE } from './state-layout.ts';
+import { emptyDay, type MemberDay, readBody, readSpent } from './read-off.ts';
+import { STATE, STATE_SIZE } from './state-layout.ts';
 import { takeInBodyFat, takeInWeight } from './take-in.ts';
 
 /** One step of a member's filter, kept for the smoother. */
@@ -64,18 +65,6 @@ interface Runner {
   readonly member: Member;
   readonly steps: Step[];
   parts: MemberDay;
-}
-
-interface MemberDay {
-  massKg: number;
-  massVariance: number;
-  fatKg: number;
-  fatVariance: number;
-  leanKg: number;
-  leanVariance: number;
-  spentKcal: number;
-  spentVariance: number;
-  ordinary: number | undefined;
 }
 
 /** Runs every member over the days. Only what was known on a day enters that day's belief. */
@@ -146,11 +135,11 @@ function liveDay(runner: Runner, day: LivedDay, context: DayContext): void {
   runner.parts = emptyDay();
   if (context.past) takeIn(runner, day, context);
   if (day.dayNumber === input.asOf) input.afterLast?.(member, day.mass);
-  readBody(runner, day.mass);
+  readBody(member.belief, day.mass, runner.parts);
   if (input.keepSteps)
     steps.push({ kind: 'read', what: 'body', day: index, belief: copyGaussian(member.belief) });
   if (before) move();
-  readSpent(runner, index);
+  readSpent(member.belief, index, runner.parts);
   if (input.keepSteps)
     steps.push({ kind: 'read', what: 'spent', day: index, belief: copyGaussian(member.belief) });
 }
@@ -195,38 +184,6 @@ function forgetScale({ belief }: Member): void {
   belief.covariance[place * STATE_SIZE + place] = BELIEFS.otherScaleSdKg ** 2;
 }
 
-function readBody({ member, parts }: Runner, mass: Row): void {
-  const { belief } = member;
-  const lean = leanRow(mass);
-  parts.massKg = meanAlong(belief, mass);
-  parts.massVariance = varianceAlong(belief, mass);
-  parts.fatKg = belief.mean[STATE.fat] ?? 0;
-  parts.fatVariance = belief.covariance[STATE.fat * STATE_SIZE + STATE.fat] ?? 0;
-  parts.leanKg = meanAlong(belief, lean);
-  parts.leanVariance = varianceAlong(belief, lean);
-}
-
-function readSpent({ member, parts }: Runner, index: number): void {
-  const row = spentRow(index);
-  parts.spentKcal = meanAlong(member.belief, row);
-  parts.spentVariance = varianceAlong(member.belief, row);
-}
-
-/** Everything that is not fat, water included. */
-export function leanRow(mass: Row): Row {
-  return { places: mass.places.slice(1), factors: mass.factors.slice(1) };
-}
-
-const SPENT_ROWS: readonly Row[] = Array.from({ length: SPENT_DAYS }, (_, last) => ({
-  places: Array.from({ length: last + 1 }, (_unused, i) => STATE.spent + i),
-  factors: Array.from({ length: last + 1 }, () => 1 / (last + 1)),
-}));
-
-/** The average of what was spent over the last seven days, or over as many as there have been. */
-export function spentRow(index: number): Row {
-  return SPENT_ROWS[Math.min(index, SPENT_DAYS - 1)] ?? { places: [], factors: [] };
-}
-
 function partsOf(date: string, runners: readonly Runner[], weights: readonly number[]): DayParts {
   const parts = (mean: keyof MemberDay, variance: keyof MemberDay): Part[] =>
     runners.map((runner, k) => ({
@@ -244,19 +201,5 @@ function partsOf(date: string, runners: readonly Runner[], weights: readonly num
     ordinary: weighed
       ? runners.reduce((sum, runner, k) => sum + (weights[k] ?? 0) * (runner.parts.ordinary ?? 0), 0)
       : undefined,
-  };
-}
-
-function emptyDay(): MemberDay {
-  return {
-    massKg: 0,
-    massVariance: 0,
-    fatKg: 0,
-    fatVariance: 0,
-    leanKg: 0,
-    leanVariance: 0,
-    spentKcal: 0,
-    spentVariance: 0,
-    ordinary: undefined,
   };
 }

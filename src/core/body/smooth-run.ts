@@ -2,7 +2,8 @@ import type { Row } from './gaussian.ts';
 import { transitionOf } from './day-transition.ts';
 import type { LivedDay } from './lived-days.ts';
 import type { Part } from './mixture.ts';
-import { type DayParts, type FilterRun, leanRow, type Step, spentRow } from './run-filter.ts';
+import { leanRow, spentRow } from './read-off.ts';
+import type { DayParts, FilterRun, Step } from './run-filter.ts';
 import { backOverDay, backOverNewScale, backOverUpdate, emptyAdjoint, smoothedAlong } from './smooth.ts';
 import { STATE } from './state-layout.ts';
 
