@@ -3,6 +3,7 @@ import {
   clock,
   date,
   integerIn,
+  type Nutrients,
   numberIn,
   nutrientsPer100g,
   nutrientsUpTo,
@@ -13,20 +14,55 @@ const grams = numberIn(0, 5000, 'grams');
 const foodId = text(120, 'the id of a food');
 const minutes = (high: number) => integerIn(0, high, 'whole minutes');
 
-/** A meal eaten out: nutrients guessed, and how far off the guess may be either way. */
-const guess = v.strictObject({
-  name: v.optional(text(120, 'a name')),
-  nutrients: nutrientsUpTo(10_000, 2000, 60_000),
-  spreadPercent: v.optional(numberIn(0, 100, 'percent'), 25),
-});
-
 const weighed = v.strictObject({ food: foodId, grams });
 
+/** How far off a guess is where its spread is not given (common practice, no source). */
+const SPREAD_PERCENT = 25;
+
+export type WeighedItem = v.InferOutput<typeof weighed>;
+/** Something eaten out: nutrients guessed, and how far off the guess may be either way. */
+export interface GuessedItem {
+  readonly name?: string | undefined;
+  readonly nutrients: Nutrients;
+  readonly spreadPercent: number;
+}
+
+/** A food and its grams, or (beyond the contract) the nutrients of a guess. One object, so that a typo is named and not the union. */
+const eatenItem = v.pipe(
+  v.strictObject({
+    food: v.optional(foodId),
+    grams: v.optional(grams),
+    name: v.optional(text(120, 'a name')),
+    nutrients: v.optional(nutrientsUpTo(10_000, 2000, 60_000)),
+    spreadPercent: v.optional(numberIn(0, 100, 'percent')),
+  }),
+  v.rawTransform(({ dataset, addIssue, NEVER }): WeighedItem | GuessedItem => {
+    const item = dataset.value;
+    const { food, grams: weight, name, nutrients, spreadPercent } = item;
+    const missing = (key: 'food' | 'grams', message: string): typeof NEVER => {
+      const path = [{ type: 'object', origin: 'value', input: item, key, value: undefined }] as const;
+      addIssue({ message, received: 'undefined', path: [...path] });
+      return NEVER;
+    };
+    if (nutrients && food === undefined && weight === undefined) {
+      return { name, nutrients, spreadPercent: spreadPercent ?? SPREAD_PERCENT };
+    }
+    if (nutrients || name !== undefined || spreadPercent !== undefined) {
+      addIssue({ message: 'either a food and its grams, or the nutrients of a guess' });
+      return NEVER;
+    }
+    if (food === undefined) return missing('food', 'the id of a food, or the nutrients of a guess');
+    if (weight === undefined) return missing('grams', 'grams from 0 to 5000');
+    return { food, grams: weight };
+  }),
+);
+
 const rules = v.strictObject({
+  /** Absent: 3 to 5; where only one is given, the other gives way to it. */
   meals: v.optional(
     v.strictObject({
-      min: v.optional(integerIn(1, 12, 'a count of meals'), 3),
-      max: v.optional(integerIn(1, 12, 'a count of meals'), 5),
+      min: v.optional(integerIn(1, 12, 'a count of meals')),
+      max: v.optional(integerIn(1, 12, 'a count of meals')),
     }),
     {},
   ),
@@ -73,7 +109,7 @@ export const dayRequest = v.strictObject({
     training: v.optional(v.strictObject({ start: clock, minutes: integerIn(1, 720, 'whole minutes') })),
   }),
   rules: v.optional(rules, {}),
-  eaten: v.array(v.strictObject({ at: clock, items: v.array(v.union([weighed, guess])) })),
+  eaten: v.array(v.strictObject({ at: clock, items: v.array(eatenItem) })),
   foods: v.pipe(v.array(food), v.maxLength(400, 'at most 400 foods')),
   budgetMs: v.optional(numberIn(1, 600_000, 'milliseconds'), 250),
   /** Beyond the contract: planned meals that keep their time and their grams, whatever else changes. */

@@ -1,7 +1,7 @@
 import { readShape } from '../problems/from-issues.ts';
 import { answered, type Outcome, refused } from '../problems/problem.ts';
 import { parseClock } from '../units/clock.ts';
-import type { ClockMinutes, Minutes } from '../units/quantities.ts';
+import type { ClockMinutes } from '../units/quantities.ts';
 import { checkFoods } from './check-foods.ts';
 import { type DayRequest, dayRequest } from './day-request.ts';
 
@@ -13,7 +13,7 @@ export interface DaySituation {
   readonly wake: ClockMinutes;
   readonly sleep: ClockMinutes;
   readonly training?: { readonly start: ClockMinutes; readonly end: ClockMinutes };
-  readonly rules: DayRequest['rules'] & { readonly meals: { readonly min: number; readonly max: number } };
+  readonly rules: DayRules;
   /** Ascending. */
   readonly eatenAt: readonly ClockMinutes[];
   /** Ascending; `index` is the place in the request. */
@@ -21,7 +21,12 @@ export interface DaySituation {
   readonly budgetMs: number;
 }
 
-export type DayRules = DaySituation['rules'] & { readonly minGapMinutes: Minutes };
+export type DayRules = Omit<DayRequest['rules'], 'meals'> & {
+  readonly meals: { readonly min: number; readonly max: number };
+};
+
+const LEAST_MEALS = 3;
+const MOST_MEALS = 5;
 
 /** Reads one request of `stagewright day`. A fault in its shape or between its parts is answered as a problem. */
 export function readDay(input: unknown): Outcome<DaySituation> {
@@ -33,7 +38,7 @@ export function readDay(input: unknown): Outcome<DaySituation> {
   const clocks = readClocks(request);
   if (!clocks.ok) return clocks;
   const { min, max } = request.rules.meals;
-  if (min > max) {
+  if (min !== undefined && max !== undefined && min > max) {
     return refused(
       'day/meals-crossed',
       'rules.meals',
@@ -87,11 +92,19 @@ function readClocks(request: DayRequest): Outcome<DaySituation> {
     wake,
     sleep,
     ...(training ? { training } : {}),
-    rules: request.rules,
+    rules: { ...request.rules, meals: mealsWanted(request.rules.meals) },
     eatenAt: request.eaten.map((meal) => minutesOf(meal.at)).sort((a, b) => a - b),
     pinned,
     budgetMs: request.budgetMs,
   });
+}
+
+/** A limit that is not given gives way to the one that is. */
+function mealsWanted({ min, max }: DayRequest['rules']['meals']): DayRules['meals'] {
+  return {
+    min: min ?? Math.min(LEAST_MEALS, max ?? LEAST_MEALS),
+    max: max ?? Math.max(MOST_MEALS, min ?? MOST_MEALS),
+  };
 }
 
 /** The schema has checked the text already. */

@@ -20,11 +20,11 @@ export function whyPlan(
   braked: boolean,
 ): string[] {
   return [
-    ...countSentences(day, schedule),
+    ...countSentences(day, schedule, answer),
     ...trainingSentences(day, answer),
     ...pinnedSentences(day),
     ...guessSentences(day),
-    ...missingSentences(day, answer),
+    ...missingSentences(day, schedule, answer),
     ...posed.notes,
     ...unusableSentence(posed),
     ...unknownSentences(day),
@@ -37,11 +37,17 @@ export function whyPlan(
   ];
 }
 
-function countSentences(day: DaySituation, schedule: Schedule): string[] {
-  const free = schedule.meals.filter((meal) => meal.pinned === undefined).length;
-  const total = free + day.pinned.length + day.eatenAt.length;
+function countSentences(day: DaySituation, schedule: Schedule, answer: Answered): string[] {
+  const toCome = schedule.meals.length;
+  const total = toCome + day.eatenAt.length;
   const from = day.now === undefined ? `waking at ${formatClock(day.wake)}` : `now, ${formatClock(day.now)},`;
-  const counted = `${total} ${total === 1 ? 'meal' : 'meals'} today: ${day.eatenAt.length} eaten, ${free + day.pinned.length} to come between ${from} and sleep at ${formatClock(day.sleep)}, at least ${day.rules.minGapMinutes} minutes apart.`;
+  const stretch = `between ${from} and sleep at ${formatClock(day.sleep)}, at least ${day.rules.minGapMinutes} minutes apart`;
+  if (answer.meals.length < toCome) {
+    return [
+      `${day.eatenAt.length} eaten today; there is time for ${toCome} more ${stretch}, but nothing to serve.`,
+    ];
+  }
+  const counted = `${total} ${total === 1 ? 'meal' : 'meals'} today: ${day.eatenAt.length} eaten, ${toCome} to come ${stretch}.`;
   if (total >= day.rules.meals.min) return [counted];
   return [counted, `That is fewer than the ${day.rules.meals.min} wanted: the clock fits no more.`];
 }
@@ -109,7 +115,7 @@ const MACROS = [
 ] as const;
 
 /** What the day ends short or over by, and the reason where there is one. */
-function missingSentences(day: DaySituation, answer: Answered): string[] {
+function missingSentences(day: DaySituation, schedule: Schedule, answer: Answered): string[] {
   const off = MACROS.filter(([key]) => Math.abs(answer.deviation[key]) > ON_TARGET_G);
   if (off.length === 0)
     return answer.status === 'infeasible'
@@ -118,7 +124,7 @@ function missingSentences(day: DaySituation, answer: Answered): string[] {
   return off.map(([key, name]) => {
     const grams = roundTo(Math.abs(answer.deviation[key]), 0);
     if (answer.deviation[key] > 0) return `${grams} g of ${name} over: ${overReason(day, key)}.`;
-    return `${grams} g of ${name} short: ${shortReason(day, answer, key)}.`;
+    return `${grams} g of ${name} short: ${shortReason(day, schedule, answer, key)}.`;
   });
 }
 
@@ -140,9 +146,13 @@ function eatenGrams(
   return ((food?.per100g[key] ?? 0) * item.grams) / 100;
 }
 
-function shortReason(day: DaySituation, answer: Answered, key: (typeof MACROS)[number][0]): string {
-  if (answer.meals.length === 0)
-    return answer.status === 'infeasible' ? noPlanReason(day) : 'no meal is left to carry it';
+function shortReason(
+  day: DaySituation,
+  schedule: Schedule,
+  answer: Answered,
+  key: (typeof MACROS)[number][0],
+): string {
+  if (answer.meals.length === 0) return noPlanReason(day, schedule);
   const carriers = day.request.foods.filter((food) => !food.banned && food.per100g[key] >= 5);
   if (carriers.length === 0) return 'nothing in stock holds much of it';
   const left = carriers.filter((food) => {
@@ -158,11 +168,11 @@ function shortReason(day: DaySituation, answer: Answered, key: (typeof MACROS)[n
     : 'more of it would miss other targets, or fill the plates, by more';
 }
 
-function noPlanReason(day: DaySituation): string {
+function noPlanReason(day: DaySituation, { allowed, fits }: Schedule): string {
+  if (allowed === 0) return `the ${day.rules.meals.max} meals allowed are eaten`;
+  if (fits === 0) return 'no time is left for a meal';
   const foods = day.request.foods.filter((food) => !food.banned);
-  return foods.length === 0
-    ? 'nothing is in stock to plan from'
-    : 'no time is left for a meal, or nothing in stock can be served';
+  return foods.length === 0 ? 'nothing is in stock to plan from' : 'nothing in stock can be served';
 }
 
 function unusableSentence(posed: PosedPlates): string[] {

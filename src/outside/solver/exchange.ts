@@ -117,18 +117,21 @@ export class Exchange {
     const list = this.#lists[m] ?? [];
     const end = Math.min(most, list.length);
     let best = -1;
+    let looked = 0;
     for (let i = 0; i < end; i++) {
       const plate = plateAt(list, i);
       let cost = this.#plates + plate.cost;
-      for (let k = 0; k < this.#sums.length && cost < this.#cost; k++) {
+      let k = 0;
+      for (; k < this.#sums.length && cost < this.#cost; k++) {
         cost += this.#joint.rowCost(k, (this.#sums[k] ?? 0) + (plate.sums[k] ?? 0));
       }
+      looked += k;
       if (cost < this.#cost - 1e-9) {
         this.#cost = cost;
         best = i;
       }
     }
-    this.work += end * 12;
+    this.work += 8 * looked;
     return best;
   }
 

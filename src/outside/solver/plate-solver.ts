@@ -9,8 +9,8 @@ import { type PlateModel, plateModel } from './plate-model.ts';
 import type { PricedPlates } from './plate-pricer.ts';
 import { WholeDays } from './whole-days.ts';
 
-/** Work, in multiply-adds, that a millisecond of the budget buys: about what a present machine does when cold. */
-const WORK_PER_MS = 120_000;
+/** Work, in multiply-adds, that a millisecond of the budget buys: about what a present machine does in a cold process. */
+const WORK_PER_MS = 90_000;
 /** Work on one meal's plates at one set of prices, at most, when plates are collected. */
 const COLLECT_WORK = 2_000_000;
 /** Plates are collected up to so much above the cheapest, further where there are few. */
