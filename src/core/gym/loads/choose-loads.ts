@@ -155,11 +155,16 @@ function nearestCandidates(
   wanted: WantedSums,
 ): readonly Candidate[] {
   const judged = all.map(({ stack, sum }) => {
-    const share = (sum - ideal) / wanted.scale / TOLERABLE_SHARE;
-    return { stack, sum, off: share * share + (sum >= wanted.top ? AS_HEAVY_AS_TOP : 0) };
+    const off = farness(Math.abs(sum - ideal) / wanted.scale / TOLERABLE_SHARE);
+    return { stack, sum, off: off + (sum >= wanted.top ? AS_HEAVY_AS_TOP : 0) };
   });
   const nearest = judged.toSorted((a, b) => a.off + a.stack.length / 4 - (b.off + b.stack.length / 4));
   const kept = new Set(nearest.slice(0, MOST_CANDIDATES));
   for (const each of judged) if (each.stack.length === 0 || each.sum === wanted.top) kept.add(each);
   return [...kept];
+}
+
+/** Grows with the square near the ideal and evenly beyond: far off, a little nearer is not worth a plate. */
+function farness(tolerances: number): number {
+  return tolerances <= 1.5 ? tolerances * tolerances : 3 * tolerances - 2.25;
 }

@@ -17,7 +17,7 @@ export interface PlateSums {
 }
 
 /** More different sums than this in one half are not laid out: a set of plates that nobody owns. */
-export const MOST_SUMS = 400_000;
+export const MOST_SUMS = 200_000;
 
 /**
  * Sums up to `upTo` of one side's plates. The kinds are dealt to two halves, each half's sums are laid out, and a sum
