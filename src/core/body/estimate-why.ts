@@ -2,6 +2,7 @@ import { roundTo } from '#core/units/rounding.ts';
 import type { BodyEstimate } from './estimate-body.ts';
 import type { EstimateAnswer, EstimateRequest } from './estimate-request.ts';
 import { STATE } from './state-layout.ts';
+import { count, kcal, signed } from './why-words.ts';
 import { doubtWhy, logWhy } from './log-why.ts';
 
 export interface WhyInput {
@@ -104,17 +105,4 @@ function modelWhy({ estimate, smooth }: WhyInput): string[] {
     ? 'Each day is seen in the light of all days up to the last.'
     : 'Each day is what could be known on that day, without later readings.';
   return [timing, model, known];
-}
-
-function kcal(value: number): string {
-  return `${roundTo(value, 0)} kcal`;
-}
-
-function count(many: number, what: string): string {
-  return `${many} ${what}${many === 1 ? '' : 's'}`;
-}
-
-function signed(value: number, decimals: number): string {
-  const rounded = roundTo(value, decimals);
-  return rounded > 0 ? `+${rounded}` : `${rounded}`;
 }

@@ -138,6 +138,13 @@ describe('little and odd evidence', () => {
     expect(last.massKg.sd).toBeGreaterThan(8);
   });
 
+  it('[EST-14] a single weigh-in is told as one, and asked about where it would make sense in pounds', () => {
+    const { athlete } = evenLog(1);
+    const why = answerOf({ athlete, days: [{ date: '2027-01-04', weightKg: 187 }] }).why.join(' ');
+    expect(why).toContain('The log holds 1 weigh-in, 0 logged days and 0 body-fat readings over 1 day.');
+    expect(why).toContain('187 kg on 2027-01-04 would be 84.8 kg if it were pounds (used as typed)');
+  });
+
   it('[EST-14] no weigh-in at first: the days before it stay wide, the days after are known', () => {
     const answer = answerOf(
       evenLog(20, ({ weightKg, ...day }, i) =>

@@ -1,4 +1,5 @@
 import { roundTo } from '#core/units/rounding.ts';
+import { count } from './why-words.ts';
 import type { IntakeBasis } from './lived-days.ts';
 import type { DoubtfulWeight } from './suspect-units.ts';
 import type { WhyInput } from './estimate-why.ts';
@@ -19,7 +20,7 @@ export function logWhy({ request, answer, estimate }: WhyInput): string[] {
   const of = (basis: IntakeBasis) => past.filter((day) => day.basis === basis);
   const methods = estimate.methods.map(({ method }) => method.name).join(', ');
   const readings = past.filter(({ bodyFat }) => bodyFat).length;
-  const held = `The log holds ${weighed} weigh-ins, ${of('logged').length} logged days and ${readings} body-fat readings${methods ? ` (${methods})` : ''} over ${past.length} days.`;
+  const held = `The log holds ${count(weighed, 'weigh-in')}, ${count(of('logged').length, 'logged day')} and ${count(readings, 'body-fat reading')}${methods ? ` (${methods})` : ''} over ${count(past.length, 'day')}.`;
   return [
     held,
     ...unloggedWhy(of('unlogged').length, of('nothing-before').length),
@@ -41,11 +42,11 @@ function unloggedWhy(unlogged: number, nothingBefore: number): string[] {
   const sentences: string[] = [];
   if (unlogged > 0)
     sentences.push(
-      `Intake of ${unlogged} days was not logged; each is taken as the average of the logged days before it, with a wide spread.`,
+      `Intake of ${count(unlogged, 'day')} was not logged; each is taken as the average of the logged days before it, with a wide spread.`,
     );
   if (nothingBefore > 0)
     sentences.push(
-      `On ${nothingBefore} days nothing had been logged yet; the body is taken to have eaten about what it spent.`,
+      `On ${count(nothingBefore, 'day')} nothing had been logged yet; the body is taken to have eaten about what it spent.`,
     );
   return sentences;
 }
@@ -58,7 +59,7 @@ function mismatchWhy(days: WhyInput['request']['days']): string[] {
   });
   if (off.length === 0) return [];
   return [
-    `On ${off.length} days the energy differs from 4/4/9 kcal per gram of protein, carbohydrate and fat by more than ${100 * ENERGY_TOLERANCE} %: check units and alcohol.`,
+    `On ${count(off.length, 'day')} the energy differs from 4/4/9 kcal per gram of protein, carbohydrate and fat by more than ${100 * ENERGY_TOLERANCE} %: check units and alcohol.`,
   ];
 }
 
