@@ -25,4 +25,6 @@ export const gymSources = {
     'Zourdos MC, Klemp A, Dolan C, et al. Novel resistance training-specific rating of perceived exertion scale measuring repetitions in reserve. J Strength Cond Res 2016;30:267-275.',
   'helms-2017':
     'Helms ER, Storey A, Cross MR, et al. RPE and velocity relationships for the back squat, bench press, and deadlift in powerlifters. J Strength Cond Res 2017;31:292-297.',
+  'gray-2015':
+    "Standring S, ed. Gray's anatomy: the anatomical basis of clinical practice, 41st edition. Elsevier, 2015 (muscle functions from memory).",
 } as const satisfies Record<string, string>;
