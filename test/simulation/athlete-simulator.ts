@@ -167,8 +167,9 @@ function writtenIntake(
     fatG: Math.max(0, Math.round((energyKcal - 4 * (proteinG + carbohydrateG)) / 9)),
     ...(habits.logsSodium
       ? {
-          sodiumMg: Math.round(
-            eaten.sodiumMg * body.loggedShare * (1 + habits.sodiumLogError * stream.normal()),
+          sodiumMg: Math.max(
+            0,
+            Math.round(eaten.sodiumMg * body.loggedShare * (1 + habits.sodiumLogError * stream.normal())),
           ),
         }
       : {}),

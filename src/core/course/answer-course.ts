@@ -125,6 +125,7 @@ function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[]
     ...decision.why,
     ...(days > 0 ? [goesOnWords(course), paceWords(now)] : []),
     ...looserWords(own),
+    ...(course.setting.doubts ?? []),
   ];
 }
 

@@ -2,6 +2,7 @@ import { safeParse } from 'valibot';
 import { describe, expect, it, vi } from 'vitest';
 import { ordinaryWorld } from '../../../test/simulation/athlete-world.ts';
 import { simulateCohort } from '../../../test/simulation/athlete-simulator.ts';
+import { answerEstimate } from '#core/body/estimate.ts';
 import { courseAnswer } from './course-answer.ts';
 import { course } from './course.ts';
 
@@ -30,6 +31,35 @@ describe('the door', () => {
     const answer = outcome.ok ? outcome.value : undefined;
     expect(safeParse(courseAnswer, answer).issues).toBeUndefined();
     expect(answer?.arrival.massKg.mean).toBeGreaterThan(40);
+  });
+
+  it('[CRS-02] lands where the estimate itself foretells the date, mean and interval', () => {
+    const { show: _show, target: _target, ...rest } = request;
+    const estimated = answerEstimate(rest);
+    const foretold = estimated.ok ? estimated.value.forecast.at(-1) : undefined;
+    const landed = course(request);
+    const { massKg, fatKg } = landed.ok ? landed.value.arrival : { massKg: undefined, fatKg: undefined };
+    expect(foretold?.date).toBe(last);
+    for (const [ours, theirs] of [
+      [massKg, foretold?.massKg],
+      [fatKg, foretold?.fatKg],
+    ] as const) {
+      expect(Math.abs((ours?.mean ?? 0) - (theirs?.mean ?? 99))).toBeLessThan(0.1);
+      const width = (spread: typeof ours) => (spread?.q95 ?? 0) - (spread?.q05 ?? 0);
+      expect(width(ours) / width(theirs)).toBeGreaterThan(0.85);
+      expect(width(ours) / width(theirs)).toBeLessThan(1.15);
+    }
+  });
+
+  it('[CRS-05] a weight typed in pounds is left out, and asked about', () => {
+    const doubted = rows.map((row, i) =>
+      i === 20 ? { ...row, weightKg: 2.2046 * (rows[19]?.weightKg ?? 80) } : row,
+    );
+    const outcome = course({ ...request, days: doubted });
+    expect(outcome.ok && outcome.value.why.at(-1)).toMatch(/typed in pounds\? Say so or correct it\.$/);
+    const plain = course(request);
+    const mean = (of: typeof plain) => (of.ok ? of.value.arrival.massKg.mean : Number.NaN);
+    expect(Math.abs(mean(outcome) - mean(plain))).toBeLessThan(0.3);
   });
 
   it('[CRS-03] same request and seed, same bytes', () => {

@@ -1,5 +1,7 @@
 import { checkDays } from '#core/body/check-days.ts';
-import { type BodyEstimate, estimateBody } from '#core/body/estimate-body.ts';
+import type { BodyEstimate } from '#core/body/estimate-body.ts';
+import { readEstimate } from '#core/body/estimate.ts';
+import { doubtWhy } from '#core/body/log-why.ts';
 import { waterShares } from '#core/body/moving-water.ts';
 import { answered, type Outcome } from '#core/problems/problem.ts';
 import { readShape } from '#core/problems/from-issues.ts';
@@ -30,18 +32,20 @@ export function openRequest(request: CourseRequest): Outcome<OpenCourse> {
   const checked = checkCourse(request);
   if (!checked.ok) return checked;
   const { athlete, days, show, target, limits, seed } = request;
-  const estimate = estimateBody(request);
-  if (!estimate.ok) return estimate;
+  const read = readEstimate(request);
+  if (!read.ok) return read;
+  const { estimate } = read.value;
   const setting = {
     sex: athlete.sex,
-    rows: believedRows(days, estimate.value),
+    rows: believedRows(days, estimate),
     today: lastKnownDay(request),
     show: show.date,
     target,
     own: limits,
     seed,
+    doubts: doubtWhy({ ...read.value, smooth: false }),
   };
-  return answered(openCourse(setting, standingOf(estimate.value), waterShares(days, athlete.creatineFrom)));
+  return answered(openCourse(setting, standingOf(estimate), waterShares(days, athlete.creatineFrom)));
 }
 
 /** Rows whose intake the estimate does not believe (nothing, or half a day) are no habit: their intake is left out. */

@@ -33,6 +33,8 @@ export interface CourseSetting {
   readonly seed: number;
   /** Rows after the last day known are eaten as they stand unless they are given as intentions, with how those are kept. */
   readonly kept?: Adherence;
+  /** What the estimate could not believe of the log, as sentences. */
+  readonly doubts?: readonly string[];
   /** Diet breaks, higher-carbohydrate days, travel; they stand over habit and intention, not over what is known. */
   readonly stretches?: readonly Stretch[];
 }
