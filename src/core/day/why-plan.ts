@@ -89,7 +89,9 @@ function pinnedSentences(day: DaySituation): string[] {
         ? [`${said} lies less than ${rules.lastMealToSleepMinutes} minutes before sleep, and stays.`]
         : []),
       ...(nearest < rules.minGapMinutes
-        ? [`${said} lies ${nearest} minutes from another meal, less than the ${rules.minGapMinutes} wanted.`]
+        ? [
+            `${said} lies ${nearest} minutes beside another meal, less than the ${rules.minGapMinutes} wanted.`,
+          ]
         : []),
     ];
   });
@@ -172,7 +174,7 @@ function noPlanReason(day: DaySituation, { allowed, fits }: Schedule): string {
   if (allowed === 0) return `the ${day.rules.meals.max} meals allowed are eaten`;
   if (fits === 0) return 'no time is left for a meal';
   const foods = day.request.foods.filter((food) => !food.banned);
-  return foods.length === 0 ? 'nothing is in stock to plan from' : 'nothing in stock can be served';
+  return foods.length === 0 ? 'nothing is in stock for a plan' : 'nothing in stock can be served';
 }
 
 function unusableSentence(posed: PosedPlates): string[] {

@@ -1,4 +1,3 @@
-import { gymSources } from './sources-gym.ts';
 import { healthSources } from './sources-health.ts';
 import { kitchenSources } from './sources-kitchen.ts';
 import { limitSources } from './sources-limits.ts';
@@ -9,7 +8,6 @@ import { tableSources } from './sources-tables.ts';
 export const sources = {
   ...tableSources,
   ...kitchenSources,
-  ...gymSources,
   ...limitSources,
   ...healthSources,
   ...scienceSources,
