@@ -33,6 +33,7 @@ describe('a batch from raw to labelled portions', () => {
     await page.getByText('Raw in portion 1: 226.7 g').waitFor();
     await page.getByText('62.9').first().waitFor();
     expect(await page.getByRole('cell', { name: '174', exact: true }).count()).toBe(3);
+    await settle(page);
     await page.getByRole('button', { name: 'Keep the batch' }).click();
     await page.getByText('portion 3').first().waitFor();
     await page.getByText('Use by Thursday 11 March 18:00').first().waitFor();
