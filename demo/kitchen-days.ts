@@ -13,7 +13,7 @@ export function writeMealDay(scribe: Scribe, day: string, number: number): void 
   const pan = Math.floor(number / PAN_EVERY);
   const first = 1 + 2 * (number % PAN_EVERY);
   scribe.write(day, '07:20', 'meal-eaten', {
-    items: [food(foods.oats, 60), food(foods.eggWhite, 200), food(foods.blueberries, 100)],
+    items: [food(foods.oats, 60), food(foods.eggWhite, 200), food(foods.blueberries, 100), salt(2)],
   });
   scribe.write(day, '11:30', 'meal-eaten', {
     items: [fromPan(scribe, pan, first), food('usda-sr28:20045', 190)],
@@ -26,7 +26,12 @@ export function writeMealDay(scribe: Scribe, day: string, number: number): void 
     cookPan(scribe, day, '18:40', pan + 1);
   }
   scribe.write(day, '19:45', 'meal-eaten', {
-    items: [fromPan(scribe, pan, first + 1), food('usda-sr28:11367', 230), food('usda-sr28:11093', 180)],
+    items: [
+      fromPan(scribe, pan, first + 1),
+      food('usda-sr28:11367', 230),
+      food('usda-sr28:11093', 180),
+      salt(2.5),
+    ],
   });
   scribe.write(day, '21:50', 'day-closed', { complete: true });
 }
@@ -65,4 +70,8 @@ export function cookPan(scribe: Scribe, day: string, clock: string, number: numb
 
 function food(id: string, grams: number): PlateItem {
   return { source: 'food', food: id, grams };
+}
+
+function salt(grams: number): PlateItem {
+  return food('usda-sr28:02047', grams);
 }

@@ -38,7 +38,7 @@ export function writeSeason(scribe: Scribe): void {
     date: story.show.date,
     place: story.town,
     class: { name: 'figure' },
-    target: { bodyFatPercentMax: 15 },
+    target: { bodyFatPercentMax: 18 },
   });
   scribe.write(day, '06:03', 'preparation-begun', { show: story.show.id, from: day });
   scribe.write(day, '06:04', 'day-shaped', {

@@ -2,7 +2,9 @@ import { randomStream } from '#core/random/random-stream.ts';
 import { addDays, isoWeekday } from '#core/units/civil-date.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import type { BodyDay } from './body-path.ts';
+import { writeCheckIn } from './check-ins.ts';
 import { writeMealDay } from './kitchen-days.ts';
+import { writeMeasures } from './measures.ts';
 import type { Scribe } from './scribe.ts';
 import { trainingWeekdays, writeTargets } from './season.ts';
 import { story } from './story.ts';
@@ -19,16 +21,13 @@ export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: numbe
     const body = path[number];
     if (!body) throw new RangeError(`the story has no body on day ${number}`);
     writeTargets(scribe, number);
+    writeCheckIn(scribe, number, path);
     // Now and then a morning goes by without the scale.
     if (chance.uniform() > 0.06) {
       scribe.write(day, '06:30', 'body-weighed', { massKg: roundTo(body.scaleKg, 1), scale: 'bathroom' });
     }
     writeCardio(scribe, day);
-    if (number % 7 === 0) {
-      scribe.write(day, '08:00', 'girths-measured', {
-        sites: { waist: roundTo(body.waistCm, 1), hip: roundTo(body.waistCm + 24, 1) },
-      });
-    }
+    writeMeasures(scribe, day, number, body);
     if (number < LAST - MEAL_DAYS) scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
     else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS));
   }
@@ -42,7 +41,7 @@ export function writeCardio(scribe: Scribe, day: string): void {
       activity: 'incline walk',
       minutes: 35,
       speedKmh: 5.2,
-      gradePercent: 8,
+      gradePercent: 3,
       beforeFood: true,
     });
   } else {

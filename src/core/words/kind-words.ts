@@ -33,6 +33,7 @@ const KIND_WORDS: { readonly [Kind in KnownKind]?: string } = {
   'cycle-noted': 'Cycle',
   'show-set': 'Show',
   'preparation-begun': 'Preparation begun',
+  'course-adopted': 'Course adopted',
   'stretch-planned': 'Stretch planned',
   'correction-accepted': 'Correction accepted',
   'check-in-closed': 'Check-in',

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import * as v from 'valibot';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
+import { fatOfFolds, foldSitesOf } from '#core/cycle/measured-fat.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -14,7 +15,8 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
-import { athlete } from '../../views/athlete-view.ts';
+import { athlete, measuredAthlete } from '../../views/athlete-view.ts';
+import { FatFigure } from './fat-figure.tsx';
 import { SiteDrawing } from './site-drawing.tsx';
 import { foldSitesOnFigure, type FoldSite, type SiteOnFigure } from './fold-sites.ts';
 
@@ -30,20 +32,8 @@ const foldsDraft = v.strictObject({
 });
 type FoldsDraft = v.InferOutput<typeof foldsDraft>;
 
-const SEVEN: readonly FoldSite[] = [
-  'chest',
-  'midaxillary',
-  'triceps',
-  'subscapular',
-  'abdomen',
-  'suprailiac',
-  'thigh',
-];
-
 function sitesOf(equation: Equation): readonly FoldSite[] {
-  if (equation === 'jackson-pollock-7') return SEVEN;
-  if (equation === 'durnin-womersley') return ['biceps', 'triceps', 'subscapular', 'suprailiac'];
-  return athlete.value?.sex === 'male' ? ['chest', 'abdomen', 'thigh'] : ['triceps', 'suprailiac', 'thigh'];
+  return foldSitesOf(equation, athlete.value?.sex ?? 'male');
 }
 
 /** Skinfolds by the sites of a published equation, with the sites drawn. */
@@ -94,6 +84,7 @@ export function FoldsScreen(): JSX.Element {
                 />
               ))}
             </div>
+            <FoldResult typed={typed.value} />
           </Section>
         </Columns>
         <ActionBar>
@@ -119,6 +110,23 @@ function Figures({ sites }: { readonly sites: readonly SiteOnFigure[] }): JSX.El
   );
 }
 
+/** What the folds come to, once all of them are there. */
+function FoldResult({ typed }: { readonly typed: FoldsDraft }): JSX.Element | null {
+  const who = measuredAthlete.value;
+  const sites = sitesMeasured(typed);
+  if (!who || Object.keys(sites).length < sitesOf(typed.equation).length) return null;
+  return <FatFigure reading={fatOfFolds({ sites, equation: typed.equation }, who)} />;
+}
+
+function sitesMeasured(typed: FoldsDraft): DataOf<'folds-measured'>['sites'] {
+  const sites: DataOf<'folds-measured'>['sites'] = {};
+  for (const site of sitesOf(typed.equation)) {
+    const millimetres = typed.millimetres[site];
+    if (millimetres !== undefined) sites[site] = [millimetres];
+  }
+  return sites;
+}
+
 async function keep(typed: FoldsDraft): Promise<void> {
   const missing = sitesOf(typed.equation).find((site) => typed.millimetres[site] === undefined);
   if (missing) {
@@ -132,14 +140,9 @@ async function keep(typed: FoldsDraft): Promise<void> {
     ];
     return;
   }
-  const sites: DataOf<'folds-measured'>['sites'] = {};
-  for (const site of sitesOf(typed.equation)) {
-    const millimetres = typed.millimetres[site];
-    if (millimetres !== undefined) sites[site] = [millimetres];
-  }
   const saved = await record(
     'folds-measured',
-    { sites, equation: typed.equation },
+    { sites: sitesMeasured(typed), equation: typed.equation },
     { says: 'Skinfolds kept' },
   );
   problems.value = saved.status === 'refused' ? [saved.problem] : [];

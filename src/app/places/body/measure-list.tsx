@@ -5,9 +5,8 @@ import { dateWords } from '#core/words/dates.ts';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { today } from '../../state/clock.ts';
 import { ledger } from '../../state/open-journal.ts';
-import { athlete } from '../../views/athlete-view.ts';
+import { athlete, measuredAthlete } from '../../views/athlete-view.ts';
 
 /** Everything else that can be measured, each with what was measured last. */
 export function MeasureList(): JSX.Element {
@@ -34,14 +33,14 @@ export function MeasureList(): JSX.Element {
 
 function foldWords(): string {
   const last = ledger.value.latest('folds-measured');
-  const who = measured();
+  const who = measuredAthlete.value;
   if (!last) return 'none yet; every second week is enough';
   return `${dateWords(last.day)}${who ? readingWords(fatOfFolds(last.data, who)) : ''}`;
 }
 
 function tapeWords(): string {
   const last = ledger.value.latest('girths-measured');
-  const who = measured();
+  const who = measuredAthlete.value;
   if (!last) return 'none yet; the waist says most';
   const { waist } = last.data.sites;
   const inches = athlete.value?.units.length === 'in';
@@ -72,9 +71,4 @@ function cycleWords(): string {
 
 function readingWords(reading: FatReading): string {
   return 'percent' in reading ? `, ${reading.percent.toFixed(1)} %` : '';
-}
-
-function measured() {
-  const who = athlete.value;
-  return who && { ...who, age: Number(today.value.slice(0, 4)) - who.birthYear };
 }

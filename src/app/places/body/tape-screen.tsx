@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import * as v from 'valibot';
 import { girthSites } from '#core/journal/kinds/body.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
+import { fatOfGirths } from '#core/cycle/measured-fat.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
@@ -15,7 +16,8 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { ledger, record } from '../../state/open-journal.ts';
-import { athlete } from '../../views/athlete-view.ts';
+import { athlete, measuredAthlete } from '../../views/athlete-view.ts';
+import { FatFigure } from './fat-figure.tsx';
 
 const DRAFT = 'body/tape';
 const CENTIMETRES_PER_INCH = 2.54;
@@ -29,6 +31,7 @@ export function TapeScreen(): JSX.Element {
   const last = ledger.value.latest('girths-measured')?.data.sites;
   const inches = athlete.value?.units.length === 'in';
   const unit = inches ? 'in' : 'cm';
+  const who = measuredAthlete.value;
   return (
     <Page title="Tape" back={pathTo('body')}>
       <Form onSubmit={() => void keep(typed.value, inches)} problems={problems.value}>
@@ -57,6 +60,9 @@ export function TapeScreen(): JSX.Element {
               );
             })}
           </div>
+          {who && Object.keys(typed.value).length > 0 && (
+            <FatFigure reading={fatOfGirths({ sites: girthsTyped(typed.value, inches) }, who)} />
+          )}
           <Note>
             The waist at its narrowest, the abdomen at the navel. A trend says more than one reading.
           </Note>
@@ -71,12 +77,18 @@ export function TapeScreen(): JSX.Element {
   );
 }
 
-async function keep(typed: TapeDraft, inches: boolean): Promise<void> {
+/** Girths in centimetres, as the journal keeps them. */
+function girthsTyped(typed: TapeDraft, inches: boolean): DataOf<'girths-measured'>['sites'] {
   const sites: DataOf<'girths-measured'>['sites'] = {};
   for (const site of girthSites) {
     const value = typed[site];
     if (value !== undefined) sites[site] = roundTo(inches ? value * CENTIMETRES_PER_INCH : value, 2);
   }
+  return sites;
+}
+
+async function keep(typed: TapeDraft, inches: boolean): Promise<void> {
+  const sites = girthsTyped(typed, inches);
   if (Object.keys(sites).length === 0) {
     problems.value = [
       {

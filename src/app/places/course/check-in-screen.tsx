@@ -19,7 +19,8 @@ import { draft } from '../../state/drafts.ts';
 import { lastCheckIn } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { ASKED, checkInDraft, type CheckInDraft, scoresOf } from './check-in-draft.ts';
-import { Decision } from './decision.tsx';
+import { CloseWeek, Proposed } from './decision.tsx';
+import './check-in-screen.css';
 import { WeekTable } from './week-table.tsx';
 
 const SCORES = ['1', '2', '3', '4', '5'] as const;
@@ -77,9 +78,10 @@ function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }
               ))}
             </div>
           </Section>
-          <Decision now={now} week={week} typed={typed.value} draftKey={key} problems={problems} />
+          <Proposed now={now} week={week} />
         </div>
       </Columns>
+      <CloseWeek now={now} week={week} typed={typed.value} draftKey={key} problems={problems} />
     </Form>
   );
 }
@@ -92,7 +94,7 @@ interface FeelingsProps {
 function Feelings({ typed, change }: FeelingsProps): JSX.Element {
   const before = lastCheckIn.value?.data.answers;
   return (
-    <div class="stack">
+    <div class="stack scores">
       {ASKED.map(({ key, label, low, high }) => (
         <ChoiceField
           key={key}

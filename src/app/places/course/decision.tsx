@@ -24,56 +24,64 @@ const WORDS: Readonly<Record<Decided, string>> = {
   'more evidence': 'Hold, and log a little more before deciding.',
 };
 
-interface DecisionProps {
+interface ProposedProps {
   readonly now: CourseNow;
   readonly week: WeekNow;
-  readonly typed: CheckInDraft;
-  readonly draftKey: string;
-  readonly problems: Signal<readonly Problem[]>;
 }
 
-/** What is proposed, why, and the closing of the week: as proposed, or held all the same. */
-export function Decision(props: DecisionProps): JSX.Element {
+/** The correction that goes with the proposal, if it is one. */
+function correctionOf({ now, week }: ProposedProps) {
+  return week.proposal.decision === 'correct' ? now.answer.corrections[0] : undefined;
+}
+
+/** What is proposed, and why. */
+export function Proposed(props: ProposedProps): JSX.Element {
   const { now, week } = props;
-  const { proposal } = week;
-  const first = now.answer.corrections[0];
-  const correction = proposal.decision === 'correct' ? first : undefined;
-  const words = correction && moveWords(correction.change);
+  const correction = correctionOf(props);
   return (
     <Section title="4. Proposal">
       <div class="stack">
         <p>
-          <strong>{WORDS[proposal.decision]}</strong>
+          <strong>{WORDS[week.proposal.decision]}</strong>
         </p>
-        {proposal.why.map((sentence) => (
+        {week.proposal.why.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
         <p>
           {`${VERDICTS[now.answer.verdict].title}: the chance to meet the target stands at ${chanceWords(now.answer.probability)}.`}
         </p>
-        {words !== undefined && correction && (
+        {correction && (
           <p>
-            {`The smallest that helps: ${words}; the chance becomes ${chanceWords(correction.probabilityAfter)}.`}
+            {`The smallest that helps: ${moveWords(correction.change)}; the chance becomes ${chanceWords(correction.probabilityAfter)}.`}
           </p>
         )}
         <WhyButton why={() => courseWhy(now, 'Why this proposal')}>Why this proposal?</WhyButton>
       </div>
-      <ActionBar>
-        {words !== undefined && (
-          <Button records wide onPress={() => void close(props, 'hold')}>
-            Close the week and hold
-          </Button>
-        )}
-        <Button
-          kind="next"
-          records
-          wide
-          onPress={() => void close(props, words === undefined ? held(proposal.decision) : 'correct')}
-        >
-          {words === undefined ? 'Close the week' : 'Close and look at the correction'}
-        </Button>
-      </ActionBar>
     </Section>
+  );
+}
+
+interface CloseProps extends ProposedProps {
+  readonly typed: CheckInDraft;
+  readonly draftKey: string;
+  readonly problems: Signal<readonly Problem[]>;
+}
+
+/** The closing of the week: as proposed, or held all the same. */
+export function CloseWeek(props: CloseProps): JSX.Element {
+  const corrects = correctionOf(props) !== undefined;
+  const decision = corrects ? 'correct' : held(props.week.proposal.decision);
+  return (
+    <ActionBar>
+      {corrects && (
+        <Button records wide onPress={() => void close(props, 'hold')}>
+          Close the week and hold
+        </Button>
+      )}
+      <Button kind="next" records wide onPress={() => void close(props, decision)}>
+        {corrects ? 'Close and look at the correction' : 'Close the week'}
+      </Button>
+    </ActionBar>
   );
 }
 
@@ -82,7 +90,7 @@ function held(decision: Decided): Decided {
   return decision === 'correct' ? 'hold' : decision;
 }
 
-async function close(props: DecisionProps, decision: Decided): Promise<void> {
+async function close(props: CloseProps, decision: Decided): Promise<void> {
   const { now, week, typed, draftKey, problems } = props;
   const note = typed.note.trim();
   const saved = await record(

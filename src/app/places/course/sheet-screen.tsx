@@ -55,7 +55,12 @@ function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow 
   const save = async (): Promise<void> => {
     const drawing = chart.current?.querySelector<SVGSVGElement>('svg.plot-drawing');
     if (!drawing) return;
-    const picture = await pictureOf(drawing);
+    const caption = (part: string) => chart.current?.querySelector(part)?.textContent ?? '';
+    const picture = await pictureOf(drawing, [
+      `${caption('.plot-title')}, ${ask.today}`,
+      caption('.plot-sentence'),
+      'Solid was, dashed is the plan, dotted the course as laid; the band holds 9 of 10.',
+    ]);
     problem.value = picture.ok ? undefined : picture.problem;
     if (picture.ok) hand(`course-${ask.today}.png`, picture.value);
   };

@@ -9,7 +9,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { changeTried, triedChange } from '../../views/what-if-view.ts';
 import { openCorrection } from './correction-draft.ts';
-import { chanceWords } from './course-words.ts';
+import { capital, chanceWords } from './course-words.ts';
 import './what-if.css';
 
 const STEP_KCAL = 25;
@@ -58,6 +58,13 @@ function Attempt({ now, attempt }: { readonly now: CourseNow; readonly attempt: 
     `With ${words} the days to the show average ${Math.round(energyKcal)} kcal and ${Math.round(cardioKcal)} kcal of cardio, and ${lossPercentPerWeek.toFixed(2)} % of body mass goes a week.`,
     `The chance was ${chanceWords(now.answer.probability)}.`,
   ];
+  const why = {
+    title: capital(words),
+    sentences,
+    inputs: [{ name: 'Paths', value: String(fan.paths) }],
+    uncertainty:
+      'Counted over the same paths as before the change, so the difference is that of the plans alone.',
+  };
   const take = (): void => {
     openCorrection({
       ...triedChange.value,
@@ -70,18 +77,10 @@ function Attempt({ now, attempt }: { readonly now: CourseNow; readonly attempt: 
   return (
     <div class="stack">
       <div class="row">
-        <Figure
-          value={chanceWords(fan.probability)}
-          label="Chance then"
-          why={{
-            title: words,
-            sentences,
-            uncertainty: `Counted over ${fan.paths} paths, the same as before the change.`,
-          }}
-        />
-        <Figure value={Math.round(energyKcal)} unit="kcal" label="Food a day" />
-        <Figure value={Math.round(cardioKcal)} unit="kcal" label="Cardio a day" />
-        <Figure value={lossPercentPerWeek} unit="% a week" decimals={2} label="Loss" />
+        <Figure value={chanceWords(fan.probability)} label="Chance then" size="large" why={why} />
+        <Figure value={Math.round(energyKcal)} unit="kcal" label="Food a day" why={why} />
+        <Figure value={Math.round(cardioKcal)} unit="kcal" label="Cardio a day" why={why} />
+        <Figure value={lossPercentPerWeek} unit="% a week" decimals={2} label="Loss" why={why} />
       </div>
       {limit && <Caution title="Not planned" words={limit.words} source={sourceWords(limit.source)} />}
       <div class="row">
