@@ -34,8 +34,8 @@ describe('[RUN-24] a day of food as it is settled', () => {
   });
 });
 
-describe('[EST-61] a body fat that few bodies have', () => {
-  it('[EST-61] 3 % and 80 % are asked back, 12 % is not', () => {
+describe('[RUN-28] a body fat that few bodies have', () => {
+  it('[RUN-28] 3 % and 80 % are asked back, 12 % is not', () => {
     expect(oddBodyFat(3, 'male')).toContain('see a doctor');
     expect(oddBodyFat(8, 'female')).toContain('8 %');
     expect(oddBodyFat(80, 'male')).toContain('slip');

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { JSX } from 'preact';
+import type { CourseNow } from '#core/cycle/course-now.ts';
 import type { Fact } from '#core/journal/ledger.ts';
 import { answered, type Problem } from '#core/problems/problem.ts';
 import { addDays } from '#core/units/civil-date.ts';
@@ -50,6 +51,8 @@ export function StretchScreen(): JSX.Element {
   const typed = draft(DRAFT, stretchDraft, emptyStretch());
   typedNow.value = typed.value;
   const ask = courseQuestion.value;
+  const state = course.value;
+  const now = state.status === 'answered' && state.outcome.ok ? state.outcome.value : undefined;
   if (!ask.ok)
     return (
       <Page title="Days planned otherwise" back={pathTo('course')}>
@@ -58,7 +61,7 @@ export function StretchScreen(): JSX.Element {
     );
   return (
     <Page title="Days planned otherwise" back={pathTo('course')}>
-      <Form onSubmit={() => void keep(typed.value)} problems={problems.value}>
+      <Form onSubmit={() => now && void keep(typed.value, now)} problems={problems.value}>
         <StretchFields
           typed={typed.value}
           change={(part) => {
@@ -69,7 +72,7 @@ export function StretchScreen(): JSX.Element {
           <Foretold />
         </Section>
         <ActionBar>
-          <Button kind="next" records wide submits>
+          <Button kind="next" records wide submits disabled={!now}>
             Plan these days
           </Button>
         </ActionBar>
@@ -173,15 +176,13 @@ async function callOff(fact: Fact<'stretch-planned'>): Promise<void> {
   await record('stretch-planned', { ...data, cancelled: true }, { says: `Called off: ${data.type}` });
 }
 
-async function keep(typed: StretchDraft): Promise<void> {
+async function keep(typed: StretchDraft, now: CourseNow): Promise<void> {
   const stretch = stretchFrom(typed, today.value);
-  const state = course.peek();
   if (!stretch.ok) {
     problems.value = [stretch.problem];
     return;
   }
-  if (state.status === 'working' || !state.outcome.ok) return;
-  const facts = stretchFacts(ledger.peek(), newId('stretch'), stretch.value, state.outcome.value);
+  const facts = stretchFacts(ledger.peek(), newId('stretch'), stretch.value, now);
   const saved = await recordAll(facts, { says: `Planned: ${typed.type}` });
   problems.value = saved.status === 'refused' ? [saved.problem] : [];
   if (saved.status === 'refused') return;

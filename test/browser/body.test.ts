@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { passFirstStart } from './first-start.ts';
+import { axeFindings, DESKTOP, scrollsSideways, smallTargets, useBrowser } from './harness.ts';
+import { settle } from './settle.ts';
+
+const app = useBrowser();
+
+/** As wide as a phone and so tall that the fixed bars cover nothing. */
+const TALL = { width: 390, height: 2600 };
+const SCREENS = [
+  'body',
+  'body/weigh',
+  'body/folds',
+  'body/tape',
+  'body/photos',
+  'body/fat',
+  'body/intake',
+  'body/cycle',
+];
+
+describe('the body against the scale', () => {
+  it('[RUN-20] the demonstration shows mass, fat and maintenance, each with its spread and its reasons', async () => {
+    const { page } = await app.open({ path: '/#/body', viewport: TALL });
+    const fat = page.getByRole('button', { name: /^Fat .*kg/ });
+    await fat.waitFor();
+    expect(await fat.textContent()).toMatch(/± \d/);
+    await fat.click();
+    await page.getByText('9 times of 10 it is within').waitFor();
+    await page
+      .getByText(/Hall KD/)
+      .first()
+      .waitFor();
+  });
+
+  it('[RUN-23] the last move is shared out, and each part says why', async () => {
+    const { page } = await app.open({ path: '/#/body', viewport: TALL });
+    await page.getByRole('button', { name: /^Salt/ }).click();
+    await page.getByText('The shares of one morning are a best guess').waitFor();
+  });
+
+  it('[EST-60] weighed in with one thumb; pounds typed as kilograms are asked about', async () => {
+    const { page } = await app.open({ journal: 'own', at: '2027-03-08T06:30:00' });
+    await passFirstStart(page);
+    await page.getByRole('link', { name: 'Body' }).click();
+    await page.getByText('68.4 kg this morning').waitFor();
+    await page.getByText('mostly what is known of anyone of your size').waitFor();
+    await page.getByRole('link', { name: 'Weigh in again' }).click();
+    await page.getByRole('textbox', { name: 'On the scale' }).fill('150.8');
+    await page.getByText('Which unit was that?').waitFor();
+    await settle(page);
+    await page.getByRole('button', { name: 'I meant 68.4 kg' }).click();
+    await page.getByText('Weighed in at 68.4 kg').waitFor();
+  });
+
+  it('[RUN-24] a day that was not logged is asked: a fast, or not logged?', async () => {
+    const { page, device } = await app.open({ journal: 'own', at: '2027-03-08T06:30:00' });
+    await passFirstStart(page);
+    await device.clock.setSystemTime('2027-03-09T06:30:00');
+    await page.goto(`${app.address()}#/body`);
+    await page.reload();
+    await page.getByRole('link', { name: /Food of Monday 8 March/ }).click();
+    await settle(page);
+    await page.getByRole('button', { name: 'Keep this day' }).click();
+    await page.getByText('It is not said yet how the day was').first().waitFor();
+    await page.getByRole('radio', { name: /^Not logged/ }).check();
+    await settle(page);
+    await page.getByRole('button', { name: 'Keep this day' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Body' }).waitFor();
+    expect(await page.getByText('To settle').count()).toBe(0);
+  });
+
+  it('[RUN-28] a body fat of 3 % is asked back, 80 % is refused beside the field, and nothing typed is lost', async () => {
+    const { page } = await app.open({ path: '/#/body/fat', viewport: TALL });
+    const field = page.getByRole('textbox', { name: 'Body fat' });
+    await field.fill('3');
+    await page.getByText('Is that so?').waitFor();
+    expect(await page.getByRole('button', { name: 'Keep this reading' }).isDisabled()).toBe(true);
+    await field.fill('80');
+    await field.blur();
+    await page
+      .getByText(/Body fat.*70/)
+      .first()
+      .waitFor();
+    expect(await field.inputValue()).toBe('80');
+    await field.fill('24.5');
+    await page.reload();
+    expect(await field.inputValue()).toBe('24.5');
+  });
+
+  it('[RUN-22] folds say at once what they come to', async () => {
+    const { page } = await app.open({ path: '/#/body/folds', viewport: TALL });
+    for (const [k, mm] of [9, 11, 17, 13, 16, 12, 24].entries())
+      await page.getByRole('textbox').nth(k).fill(String(mm));
+    await page.getByText('Body fat by seven folds').waitFor();
+    await settle(page);
+    await page.getByRole('button', { name: 'Keep these folds' }).click();
+    await page.getByText('Skinfolds kept').waitFor();
+  });
+});
+
+describe('every screen of Body', () => {
+  it.each(SCREENS)('[LOOK-21] /#/%s passes axe, with large targets and no sideways scroll', async (path) => {
+    for (const options of [{ viewport: TALL }, { viewport: TALL, dark: true }, { viewport: DESKTOP }]) {
+      const { page } = await app.open({ path: `/#/${path}`, ...options });
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await page.waitForTimeout(700);
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await smallTargets(page)).toEqual([]);
+      expect(await scrollsSideways(page)).toBe(false);
+    }
+  });
+});
