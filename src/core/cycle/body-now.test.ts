@@ -3,18 +3,22 @@ import { demoJournal } from '../../../demo/journal.ts';
 import { story } from '../../../demo/story.ts';
 import { createLedger } from '../journal/ledger.ts';
 import { bodyLog, weighInsOf } from './body-log.ts';
-import { bodyFrom } from './body-now.ts';
+import { bodyNow, readBody } from './body-now.ts';
 
 const ledger = createLedger(demoJournal(1));
+
+function body() {
+  const log = bodyLog(ledger, story.today, () => undefined);
+  const read = log.ok ? readBody(log.value) : log;
+  if (!read.ok) throw new Error(read.problem.message);
+  return bodyNow(read.value);
+}
 
 describe('the body as the journal has it', () => {
   it('[RUN-20] one weigh-in a day, and an estimate for every day since the first', () => {
     const weighed = weighInsOf(ledger, story.today);
     expect(new Set(weighed.map((one) => one.day)).size).toBe(weighed.length);
-    const log = bodyLog(ledger, story.today, () => undefined);
-    const body = log.ok ? bodyFrom(log.value) : log;
-    if (!body.ok) throw new Error(body.problem.message);
-    const { answer, log: held } = body.value;
+    const { answer, log: held } = body();
     expect(answer.days.at(-1)?.date).toBe(story.today);
     expect(answer.days.at(-1)?.massKg.mean).toBeGreaterThan(55);
     expect(answer.days.at(-1)?.massKg.sd).toBeLessThan(0.6);
@@ -23,9 +27,7 @@ describe('the body as the journal has it', () => {
   });
 
   it('[RUN-23] the parts of the last move add up to what the scale did', () => {
-    const log = bodyLog(ledger, story.today, () => undefined);
-    const body = log.ok ? bodyFrom(log.value) : log;
-    const jump = body.ok ? body.value.jump : undefined;
+    const { jump } = body();
     if (!jump) throw new Error('the demonstration has no move of the scale');
     const [before, now] = weighInsOf(ledger, story.today).slice(-2);
     expect(jump).toMatchObject({ from: before?.day, to: now?.day });

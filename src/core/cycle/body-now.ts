@@ -1,7 +1,7 @@
 import { readEstimate, type ReadEstimate } from '../body/estimate.ts';
 import type { EstimateAnswer, EstimateRequest } from '../body/estimate-request.ts';
 import type { DoubtfulWeight } from '../body/suspect-units.ts';
-import { answered, type Outcome } from '../problems/problem.ts';
+import type { Outcome } from '../problems/problem.ts';
 import { scaleJump, type ScaleJump } from './scale-jump.ts';
 
 /** What the body did, as the screens show it: plain data that a worker can hand over. */
@@ -32,10 +32,4 @@ export function bodyNow({ request, answer, estimate }: ReadEstimate): BodyNow {
       loggedDays: request.days.filter((day) => day.intake !== undefined).length,
     },
   };
-}
-
-/** Both steps at once, for who needs no more. */
-export function bodyFrom(request: EstimateRequest): Outcome<BodyNow> {
-  const read = readBody(request);
-  return read.ok ? answered(bodyNow(read.value)) : read;
 }

@@ -75,6 +75,24 @@ describe('[RUN-25] the course as the journal has it', () => {
     expect(q95 - q05).toBeGreaterThan(8);
   });
 
+  it('[CRS-15] two shows in one season have a landing each, and holding is set beside going on', () => {
+    const { scribe, today } = young(20);
+    scribe.write(today, '07:00', 'show-set', {
+      show: 'two',
+      name: 'Autumn Cup',
+      date: '2027-06-05',
+      target: { bodyFatPercentMax: 16 },
+    });
+    const ask = courseAsk(createLedger(scribe.entries), today, () => undefined);
+    if (!ask.ok) throw new Error(ask.problem.message);
+    const read = readBody(ask.value.log);
+    if (!read.ok) throw new Error(read.problem.message);
+    const { season } = courseNow(ask.value, read.value, openAsk(ask.value, read.value));
+    expect(season?.landings.map(({ show }) => show)).toEqual(['one', 'two']);
+    expect(season?.between).toHaveLength(1);
+    expect(season?.between[0]?.weeks).toBe(4);
+  });
+
   it('[RUN-25] no show, no target, a show too far: what is lacking is said', () => {
     const lacking = (change: (scribe: ReturnType<typeof young>['scribe']) => void) => {
       const { scribe, today } = young(3);
