@@ -131,7 +131,7 @@ function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[]
 
 function goesOnWords(course: OpenCourse): string {
   const { goesOn, planned, days } = course.future;
-  if (planned === days.length) return `Every day to the show is planned, and taken as it stands.`;
+  if (planned === days.length) return plannedWords(course);
   const level = `${roundTo(goesOn.energyKcal, 0)} kcal and ${roundTo(goesOn.cardioKcal, 0)} kcal of cardio a day`;
   const open = days.length - planned;
   const rest = `${open === 1 ? 'The one day that is not planned goes' : `The ${open} days that are not planned go`} on at ${level}`;
@@ -139,6 +139,12 @@ function goesOnWords(course: OpenCourse): string {
     return `${rest}: nothing was logged, so the body is taken to eat what it spends.`;
   const share = roundTo(100 * course.adherence.weekSd, 0);
   return `${rest}, the average of ${goesOn.loggedDays} days, with weeks that stray by ${share} % about it.`;
+}
+
+function plannedWords({ setting, adherence }: OpenCourse): string {
+  if (!setting.kept) return 'Every day to the show is planned, and taken as it stands.';
+  const share = roundTo(100 * adherence.share, 0);
+  return `Every day to the show is planned, and taken to be kept as of late: at ${share} % of the plan, with weeks that stray by ${roundTo(100 * adherence.weekSd, 0)} % about it.`;
 }
 
 function paceWords(now: Judgement): string {
