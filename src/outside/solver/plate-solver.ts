@@ -21,7 +21,7 @@ const MOST_PLATES = 200;
 /**
  * Solves a plate problem. Prices for what the plates share are found first; they prove a lower bound and bring out the plates that can
  * be part of a good day. Those are combined, most promising first, into days of whole grams. Same problem and budget, same
- * answer, unless the clock had to stop it. docs/decisions/0002-day-solver.md says why it is done this way.
+ * answer, unless the clock had to stop it. docs/decisions/0010-day-solver.md says why it is done this way.
  */
 export function solvePlates(problem: PlateProblem, limits: SolveLimits): PlateAnswer {
   const model = plateModel(problem);

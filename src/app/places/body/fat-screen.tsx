@@ -1,7 +1,6 @@
 import { signal, useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import * as v from 'valibot';
-import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { bodyFatMethod } from '#core/tables/body-fat-methods.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
@@ -20,24 +19,15 @@ import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
 import { problemAt } from '../../views/problem-at.ts';
+import { FAT_METHODS } from './fat-methods.ts';
 import { oddBodyFat } from './odd-body-fat.ts';
 
-type Method = DataOf<'body-fat-measured'>['method'];
 const DRAFT = 'body/fat';
 const problems = signal<readonly Problem[]>([]);
 
-const METHODS = [
-  { value: 'dxa', label: 'DXA scan' },
-  { value: 'hydrodensitometry', label: 'Underwater weighing' },
-  { value: 'skinfold', label: 'Skinfolds by someone else' },
-  { value: 'tape', label: 'Tape' },
-  { value: 'impedance', label: 'Impedance' },
-  { value: 'other', label: 'Another method' },
-] as const satisfies readonly { value: Method; label: string }[];
-
 const fatDraft = v.strictObject({
   day: v.string(),
-  method: v.picklist(METHODS.map(({ value }) => value)),
+  method: v.picklist(FAT_METHODS.map(({ value }) => value)),
   percent: v.optional(v.number()),
 });
 
@@ -84,7 +74,7 @@ export function FatScreen(): JSX.Element {
               label="By"
               layout="column"
               value={method}
-              options={METHODS}
+              options={FAT_METHODS}
               onValue={(chosen) => change({ method: chosen })}
             />
             <DateField

@@ -7,6 +7,7 @@ import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { athlete, measuredAthlete } from '../../views/athlete-view.ts';
+import { fatMethodWords } from './fat-methods.ts';
 
 /** Everything else that can be measured, each with what was measured last. */
 export function MeasureList(): JSX.Element {
@@ -60,7 +61,7 @@ function photoWords(): string {
 function fatWords(): string {
   const last = ledger.value.latest('body-fat-measured');
   return last
-    ? `${last.data.percent} % by ${last.data.method} on ${dateWords(last.day)}`
+    ? `${fatMethodWords(last.data.method)}, ${last.data.percent} % on ${dateWords(last.day)}`
     : 'a scan, underwater weighing, impedance';
 }
 
