@@ -1,9 +1,8 @@
-import { Readable, Writable } from 'node:stream';
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { readShape } from '#core/problems/from-issues.ts';
 import { answered } from '#core/problems/problem.ts';
-import { answerLines } from './answer-lines.ts';
+import { askCommand } from '../../test/contract/ask-command.ts';
 import type { LineCommand } from './command.ts';
 
 const request = v.strictObject({ grams: v.number() });
@@ -21,29 +20,13 @@ const halving: LineCommand = {
   },
 };
 
-async function run(text: string): Promise<{ status: number; lines: unknown[] }> {
-  let out = '';
-  const sink = new Writable({
-    write(chunk, _encoding, done) {
-      out += String(chunk);
-      done();
-    },
-  });
-  const status = await answerLines(halving, new Set(), Readable.from([text]), sink);
-  return {
-    status,
-    lines: out
-      .trimEnd()
-      .split('\n')
-      .map((line) => JSON.parse(line) as unknown),
-  };
-}
+const run = (text: string) => askCommand(halving, text);
 
 describe('answering lines', () => {
   it('[GND-08] answers every line in order, and a bad one does not cost the others', async () => {
-    const { status, lines } = await run('{"grams":4}\nnot json\n\n{"gram":1}\n{"grams":6}\n');
+    const { status, answers } = await run('{"grams":4}\nnot json\n\n{"gram":1}\n{"grams":6}\n');
     expect(status).toBe(1);
-    expect(lines).toEqual([
+    expect(answers).toEqual([
       { half: 2 },
       {
         problem: {
@@ -66,16 +49,16 @@ describe('answering lines', () => {
   });
 
   it('[GND-09] writes no -0 and no number that is not finite', async () => {
-    expect(await run('{"grams":-0}\n')).toEqual({ status: 0, lines: [{ half: 0 }] });
-    const { status, lines } = await run('{"grams":1e999}\n');
+    expect(await run('{"grams":-0}\n')).toEqual({ status: 0, answers: [{ half: 0 }] });
+    const { status, answers } = await run('{"grams":1e999}\n');
     expect(status).toBe(1);
-    expect(lines).toHaveLength(1);
+    expect(answers).toHaveLength(1);
   });
 
   it('[GND-08] a fault of the program is answered as a problem of its own', async () => {
-    const { status, lines } = await run('{"grams":13}\n{"grams":2}\n');
+    const { status, answers } = await run('{"grams":13}\n{"grams":2}\n');
     expect(status).toBe(1);
-    expect(lines[0]).toHaveProperty('problem.code', 'halve/fault');
-    expect(lines[1]).toEqual({ half: 1 });
+    expect(answers[0]).toHaveProperty('problem.code', 'halve/fault');
+    expect(answers[1]).toEqual({ half: 1 });
   });
 });

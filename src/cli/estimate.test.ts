@@ -1,27 +1,11 @@
-import { PassThrough, Readable } from 'node:stream';
 import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/units/civil-date.ts';
-import { answerLines } from './answer-lines.ts';
+import { asLines, askCommand } from '../../test/contract/ask-command.ts';
 import { estimateCommand } from './estimate.ts';
 
-async function run(
-  lines: readonly object[],
-  switches: readonly string[] = [],
-): Promise<{ status: number; answers: unknown[] }> {
-  const output = new PassThrough();
-  const input = Readable.from(lines.map((line) => `${JSON.stringify(line)}\n`));
-  const status = await answerLines(estimateCommand, new Set(switches), input, output);
-  output.end();
-  const text = Buffer.concat(await output.toArray()).toString('utf8');
-  return {
-    status,
-    answers: text
-      .trim()
-      .split('\n')
-      .map((line): unknown => JSON.parse(line)),
-  };
-}
+const run = (requests: readonly object[], switches: readonly string[] = []) =>
+  askCommand(estimateCommand, asLines(requests), switches);
 
 const request = {
   id: 'one',

@@ -1,29 +1,12 @@
-import { Readable, Writable } from 'node:stream';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
-import { answerLines } from './answer-lines.ts';
+import { asLines, askCommand } from '../../test/contract/ask-command.ts';
 import { batchCommand } from './batch.ts';
 import type { LineCommand } from './command.ts';
 import { labelCommand } from './label.ts';
 
-async function run(command: LineCommand, requests: readonly object[]) {
-  const written: string[] = [];
-  const output = new Writable({
-    write(chunk, _encoding, done) {
-      written.push(String(chunk));
-      done();
-    },
-  });
-  const lines = requests.map((request) => `${JSON.stringify(request)}\n`);
-  const status = await answerLines(command, new Set(), Readable.from(lines), output);
-  const answers: unknown[] = written
-    .join('')
-    .trim()
-    .split('\n')
-    .map((line) => JSON.parse(line));
-  return { status, answers };
-}
+const run = (command: LineCommand, requests: readonly object[]) => askCommand(command, asLines(requests));
 
 /** The schema as it is printed: JSON and nothing else. */
 function plain(schema: object): Record<string, unknown> {

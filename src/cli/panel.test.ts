@@ -1,23 +1,9 @@
-import { PassThrough, Readable } from 'node:stream';
 import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { answerLines } from './answer-lines.ts';
+import { asLines, askCommand } from '../../test/contract/ask-command.ts';
 import { panelCommand } from './panel.ts';
 
-async function run(lines: readonly object[]): Promise<{ status: number; answers: unknown[] }> {
-  const output = new PassThrough();
-  const input = Readable.from(lines.map((line) => `${JSON.stringify(line)}\n`));
-  const status = await answerLines(panelCommand, new Set(), input, output);
-  output.end();
-  const text = Buffer.concat(await output.toArray()).toString('utf8');
-  return {
-    status,
-    answers: text
-      .trim()
-      .split('\n')
-      .map((line): unknown => JSON.parse(line)),
-  };
-}
+const run = (requests: readonly object[]) => askCommand(panelCommand, asLines(requests));
 
 const request = {
   athlete: { sex: 'female', age: 29 },

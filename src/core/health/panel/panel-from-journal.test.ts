@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '#core/journal/entry.ts';
 import { createLedger } from '#core/journal/ledger.ts';
+import { datedEntry as entry } from '../../../../test/journal/dated-entry.ts';
 import {
   athleteAt,
   hoursSinceTraining,
@@ -10,21 +10,6 @@ import {
 } from './panel-from-journal.ts';
 import { readPanel } from './read-panel.ts';
 
-let count = 0;
-const entry = (kind: string, data: Entry['data'], day: string, at = '08:00', replaces?: string): Entry => {
-  count += 1;
-  return {
-    id: `e${count}`,
-    stamp: `s${String(count).padStart(5, '0')}`,
-    device: 'd',
-    kind,
-    day,
-    at: `${day}T${at}:00+00:00`,
-    zone: 'Europe/Lisbon',
-    data,
-    ...(replaces === undefined ? {} : { replaces }),
-  };
-};
 const blood = (panel: string, date: string, values: object[], more: object = {}) => ({
   panel,
   drawn: { date, time: '07:30' },

@@ -1,39 +1,6 @@
-import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
-import { answerPanel } from './answer-panel.ts';
-import { panelAnswer, type PanelAnswer } from './panel-request.ts';
-
-type Values = readonly object[];
-const athlete = { sex: 'male', age: 35 };
-const drawn = { date: '2027-03-01', time: '07:30', fastedHours: 12, hoursSinceHardTraining: 240 };
-
-function ask(values: Values, more: object = {}): PanelAnswer {
-  const outcome = answerPanel({ athlete, drawn, taking: [], values, ...more });
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problem));
-  return parse(panelAnswer, outcome.value);
-}
-
-function problem(values: Values, more: object = {}) {
-  const outcome = answerPanel({ athlete, drawn, taking: [], values, ...more });
-  return outcome.ok ? undefined : outcome.problem;
-}
-
-const first = (values: Values, more: object = {}) => {
-  const result = ask(values, more).results[0];
-  if (!result) throw new Error('no result');
-  return result;
-};
-
-const muscle = [
-  { name: 'AST', value: 90, unit: 'U/L' },
-  { name: 'ALT', value: 60, unit: 'U/L' },
-  { name: 'CK', value: 2400, unit: 'U/L' },
-  { name: 'GGT', value: 20, unit: 'U/L' },
-  { name: 'ALP', value: 70, unit: 'U/L' },
-  { name: 'bilirubin', value: 0.7, unit: 'mg/dL' },
-  { name: 'platelets', value: 250, unit: '10*3/uL' },
-];
-const afterLegs = { drawn: { ...drawn, hoursSinceHardTraining: 30 } };
+import { afterLegs, ask, drawn, first, muscle, problem } from '../../../../test/health/ask-panel.ts';
+import type { PanelAnswer } from './panel-request.ts';
 
 describe('the muscle pattern (Pettersson 2008)', () => {
   it('[HLT-11] CK above five times its limit, GGT, ALP and bilirubin normal, lifting within a week', () => {

@@ -1,26 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '#core/journal/entry.ts';
 import { createLedger } from '#core/journal/ledger.ts';
+import { datedEntry as entry } from '../../../../test/journal/dated-entry.ts';
 import { addDays } from '#core/units/civil-date.ts';
 import { readPanel } from '../panel/read-panel.ts';
 import { energyScreen, type ScreenRequest } from './energy-screen.ts';
 import { cyclesIn, feltDays } from './recovery-notes.ts';
 import { weeklyRecovery } from './weekly-recovery.ts';
 
-let count = 0;
-const entry = (kind: string, data: Entry['data'], day: string): Entry => {
-  count += 1;
-  return {
-    id: `e${count}`,
-    stamp: `s${String(count).padStart(5, '0')}`,
-    device: 'd',
-    kind,
-    day,
-    at: `${day}T07:00:00+00:00`,
-    zone: 'Europe/Lisbon',
-    data,
-  };
-};
 const feltFor = (days: number, data: object, until = '2027-03-14') =>
   Array.from({ length: days }, (_, back) => ({ day: addDays(until, -back), felt: data }));
 

@@ -1,16 +1,9 @@
 import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { product } from '../../../../test/health/product.ts';
 import { scheduleAnswer, type ScheduleAnswer } from './schedule-request.ts';
 import { scheduleSupplements } from './schedule-supplements.ts';
 
-const product = (supplement: string, contents: object[], more: object = {}) => ({
-  supplement,
-  name: supplement,
-  unit: 'capsule',
-  perUnits: 1,
-  contents,
-  ...more,
-});
 const products = [
   product('iron', [{ of: 'iron', amount: 14, unit: 'mg' }]),
   product('calcium', [{ of: 'calcium', amount: 400, unit: 'mg' }]),

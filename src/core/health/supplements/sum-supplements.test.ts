@@ -1,5 +1,6 @@
 import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { product } from '../../../../test/health/product.ts';
 import { substances } from '#core/tables/substances.ts';
 import { upperLimits } from '#core/tables/upper-limits.ts';
 import { nutrientNames } from '#core/tables/nutrient-names.ts';
@@ -10,14 +11,6 @@ import { sumAnswer, type SumAnswer } from './sum-request.ts';
 import { sumSupplements } from './sum-supplements.ts';
 
 const athlete = { sex: 'male', age: 32 };
-const product = (supplement: string, contents: object[], more: object = {}) => ({
-  supplement,
-  name: supplement,
-  unit: 'capsule',
-  perUnits: 1,
-  contents,
-  ...more,
-});
 
 function sum(products: { supplement: string }[], more: object = {}, units = 1): SumAnswer {
   const intakes = products.map(({ supplement }) => ({ supplement, unitsPerDay: units }));

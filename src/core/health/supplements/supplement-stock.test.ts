@@ -1,24 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '#core/journal/entry.ts';
 import { createLedger } from '#core/journal/ledger.ts';
+import { datedEntry as entry } from '../../../../test/journal/dated-entry.ts';
 import { scheduleRequestOf } from './regimens.ts';
 import { scheduleSupplements } from './schedule-supplements.ts';
 import { supplementStock } from './supplement-stock.ts';
 
-let count = 0;
-const entry = (kind: string, data: Entry['data'], day = '2027-03-01', at = '08:00'): Entry => {
-  count += 1;
-  return {
-    id: `e${count}`,
-    stamp: `s${String(count).padStart(5, '0')}`,
-    device: 'd',
-    kind,
-    day,
-    at: `${day}T${at}:00+00:00`,
-    zone: 'Europe/Lisbon',
-    data,
-  };
-};
 const zinc = entry('supplement-defined', {
   supplement: 'zinc',
   name: 'Zinc',
