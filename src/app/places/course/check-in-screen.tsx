@@ -18,6 +18,7 @@ import { today } from '../../state/clock.ts';
 import { draft } from '../../state/drafts.ts';
 import { lastCheckIn } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
+import { say } from '../../views/say.ts';
 import { ASKED, checkInDraft, type CheckInDraft, scoresOf } from './check-in-draft.ts';
 import { CloseWeek, Proposed } from './decision.tsx';
 import './check-in-screen.css';
@@ -74,7 +75,7 @@ function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }
           <Section title="3. What it says">
             <div class="stack">
               {week.evidence.words.map((sentence) => (
-                <p key={sentence}>{sentence}</p>
+                <p key={sentence}>{say(sentence)}</p>
               ))}
             </div>
           </Section>

@@ -28,6 +28,7 @@ import { keptAsked } from '../../views/asked.ts';
 import { courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 import { askCourse } from '../../worker/course-client.ts';
 import type { LaidWeek } from '../../worker/course-worker.ts';
 import { adoption } from './adoption.ts';
@@ -160,12 +161,12 @@ function Laid({ laid, week, ask }: LaidWeek & { readonly ask: CourseAsk }): JSX.
       <Section title={laid.feasible ? 'Feasible' : 'Not in reach by this date'}>
         <div class="stack">
           {laid.why.slice(0, laid.feasible ? 1 : 3).map((sentence) => (
-            <p key={sentence}>{sentence}</p>
+            <p key={sentence}>{say(sentence)}</p>
           ))}
           {laid.heldBackBy && (
             <Caution
               title="What holds it back"
-              words={laid.heldBackBy.words}
+              words={say(laid.heldBackBy.words)}
               source={sourceWords(laid.heldBackBy.source)}
             />
           )}

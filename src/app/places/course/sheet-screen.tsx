@@ -21,6 +21,7 @@ import { athlete } from '../../views/athlete-view.ts';
 import { lastCheckIn } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
+import { say } from '../../views/say.ts';
 import { chanceWords, VERDICTS, moveWords } from './course-words.ts';
 import { FanChart } from './fan-chart.tsx';
 import { pictureOf } from './save-picture.ts';
@@ -89,7 +90,7 @@ function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow 
           <div>
             <h3>What the week says</h3>
             {week.evidence.words.map((sentence) => (
-              <p key={sentence}>{sentence}</p>
+              <p key={sentence}>{say(sentence)}</p>
             ))}
           </div>
           <Decisions />
@@ -145,7 +146,7 @@ function Decisions(): JSX.Element {
       {decided.map(({ day, title, why }) => (
         <p key={`${day} ${title}`}>
           <strong>{`${dateWords(day)}: ${title}.`}</strong>
-          {` ${why}`}
+          {` ${say(why)}`}
         </p>
       ))}
     </div>
