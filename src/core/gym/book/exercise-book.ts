@@ -91,7 +91,7 @@ function fromDescription(own: DataOf<'exercise-described'>): Exercise {
 function fromList(key: string, row: TableExercise | undefined): Exercise {
   return {
     exercise: key,
-    name: row?.name ?? key,
+    name: row ? capital(row.name) : key,
     prime: row?.prime ?? [],
     assisting: row?.assisting ?? [],
     carrier: row?.carrier,
@@ -103,4 +103,8 @@ function fromList(key: string, row: TableExercise | undefined): Exercise {
     caution: undefined,
     known: row ? 'list' : 'nowhere',
   };
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -103,8 +103,9 @@ function keptWords(
       : lostPercentPerKg === undefined
         ? `Body mass has moved by ${roundTo(-lostKg, 1)} kg: too little to hold strength against.`
         : `Body mass has fallen by ${roundTo(lostKg, 1)} kg: ${roundTo(lostPercentPerKg, 1)} % of strength for each.`;
+  const count = new Set(lifts.map(({ exercise }) => exercise)).size;
   return [
-    `Strength over ${lifts.length === 1 ? 'one main lift' : `${lifts.length} main lifts`} stands at ${percent(kept)} of where it stood on ${from}, nine times of ten between ${percent(kept - 1.645 * sd)} and ${percent(kept + 1.645 * sd)}.`,
+    `Strength over ${count === 1 ? 'one main lift' : `${count} main lifts`} stands at ${percent(kept)} of where it stood on ${from}, nine times of ten between ${percent(kept - 1.645 * sd)} and ${percent(kept + 1.645 * sd)}.`,
     ...lifts.map((lift) => `${lift.name}: ${percent(lift.kept)}, give or take ${percent(lift.sd)}.`),
     perKg,
   ];
