@@ -1,10 +1,13 @@
 import type { JSX } from 'preact';
 import type { PlaceProps } from '../../shell/places.ts';
+import { CardioScreen } from './cardio-screen.tsx';
 import { ChangeScreen } from './change-screen.tsx';
 import { DoneScreen } from './done-screen.tsx';
 import { GymScreen } from './gym-screen.tsx';
+import { LoadsScreen } from './loads-screen.tsx';
 import { PainScreen } from './pain-screen.tsx';
 import { SessionScreen } from './session-screen.tsx';
+import { WeightsScreen } from './weights-screen.tsx';
 
 /** The session, what lifting tells, loads and plates, machines, cardio. */
 export default function GymPlace({ path }: PlaceProps): JSX.Element {
@@ -18,6 +21,12 @@ export default function GymPlace({ path }: PlaceProps): JSX.Element {
       return <DoneScreen session={id} />;
     case 'pain':
       return <PainScreen exercise={id} />;
+    case 'cardio':
+      return <CardioScreen />;
+    case 'loads':
+      return <LoadsScreen />;
+    case 'weights':
+      return <WeightsScreen />;
     default:
       return <GymScreen />;
   }
