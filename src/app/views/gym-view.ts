@@ -24,10 +24,5 @@ export const implementsAtHand = computed<readonly Implement[]>(() =>
   newest(ledger.value.of('implement-described'), ({ implement }) => implement),
 );
 
-/** Training days with their exercises, as planned last. */
-export const trainingDays = computed<readonly TrainingDay[]>(() =>
-  newest(ledger.value.of('session-planned'), ({ template }) => template),
-);
-
 /** The loose weights as counted last. */
 export const weights = computed(() => ledger.value.latest('weights-counted')?.data);

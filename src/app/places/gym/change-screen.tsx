@@ -12,7 +12,7 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { ledger, record } from '../../state/open-journal.ts';
 import { gym } from '../../views/training-view.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { findExercises } from './find-exercises.ts';
 
 /** The slot another exercise is looked for; undefined: one is added. */

@@ -13,7 +13,7 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { ledger, record } from '../../state/open-journal.ts';
 import { training } from '../../views/training-view.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { StrengthSections } from './strength-sections.tsx';
 
 /** The session of today first, then what lifting tells. */
