@@ -21,6 +21,7 @@ export function StageLate({ day }: { readonly day: ShowDayNow }): JSX.Element | 
       <div class="stack">
         <Figure value={formatClock(stageAt)} size="reach" label="Stage" labelHidden />
         <div class="row">
+          <span class="soft">Runs late by</span>
           {LATER.map((minutes) => (
             <Button
               key={minutes}
@@ -28,7 +29,7 @@ export function StageLate({ day }: { readonly day: ShowDayNow }): JSX.Element | 
               label={`${minutes} min later`}
               onPress={() => void moveStage(day, Math.max(stageAt, clock) + minutes)}
             >
-              {`${minutes} min later`}
+              {`${minutes} min`}
             </Button>
           ))}
         </div>
