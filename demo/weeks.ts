@@ -8,6 +8,7 @@ import { writeMeasures } from './measures.ts';
 import type { Scribe } from './scribe.ts';
 import { trainingWeekdays, writeTargets } from './season.ts';
 import { story } from './story.ts';
+import { createTrainer } from './training.ts';
 
 /** So many days before today meals are logged one by one; before, each day's intake as a total. */
 const MEAL_DAYS = 14;
@@ -16,6 +17,7 @@ const LAST = story.weeks * 7;
 /** Sixteen weeks of mornings, cardio and food, up to the day before the story's today. */
 export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: number): void {
   const chance = randomStream(seed, 'demo weeks');
+  const trainer = createTrainer(seed);
   for (let number = 0; number < LAST; number += 1) {
     const day = addDays(story.begins, number);
     const body = path[number];
@@ -28,8 +30,10 @@ export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: numbe
     }
     writeCardio(scribe, day);
     writeMeasures(scribe, day, number, body);
-    if (number < LAST - MEAL_DAYS) scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
-    else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS));
+    if (number < LAST - MEAL_DAYS) {
+      trainer.train(scribe, day, number);
+      scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
+    } else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS), () => trainer.train(scribe, day, number));
   }
 }
 

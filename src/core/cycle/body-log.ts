@@ -9,6 +9,7 @@ import { roundTo } from '../units/rounding.ts';
 import { cardioEnergy } from './cardio-energy.ts';
 import { creatineStart } from './creatine-start.ts';
 import type { ReadItem } from './day-sheet.ts';
+import { strengthNow } from './strength-now.ts';
 import { fatOfFolds, fatOfGirths, type FatReading, type Measured } from './measured-fat.ts';
 
 export interface DayWeight {
@@ -59,9 +60,16 @@ export function bodyLog(ledger: Ledger, until: string, read: ReadItem): Outcome<
   const days = sinceLastPause(daysOf(ledger, until, first, read, { ...who, age }));
   const creatineFrom = creatineStart(ledger, first, until);
   const last = days.at(-1)?.date ?? until;
+  const strength = strengthNow(ledger, until);
   return answered({
     athlete: { sex: who.sex, heightCm: who.heightCm, age, ...(creatineFrom && { creatineFrom }) },
     days,
+    ...(strength && {
+      leanEvidence: {
+        strengthKept: roundTo(within(strength.kept, 0.3, 2), 3),
+        sd: roundTo(within(strength.sd, 0.005, 1), 3),
+      },
+    }),
     asOf: daysBetween(last, until) > LONGEST_SILENCE_DAYS ? last : until,
   });
 }
@@ -90,6 +98,11 @@ function daysOf(ledger: Ledger, until: string, first: string, read: ReadItem, wh
   for (const fact of ledger.of('cycle-noted').filter(within))
     if (fact.data.event === 'menses began') row(fact.day).cycleDay = 1;
   return [...rows.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
+}
+
+/** What the estimate takes of it. */
+function within(value: number, least: number, most: number): number {
+  return Math.min(most, Math.max(least, value));
 }
 
 /** A fast that was said to be one, and meals closed as all there were, stand however little they hold. */

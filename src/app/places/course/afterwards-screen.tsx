@@ -17,7 +17,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { say } from '../../views/say.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { afterwardsFacts } from './afterwards-facts.ts';
 import { afterwards, chosenPace, pace } from './afterwards-state.ts';
 import { WayBackChart } from './way-back-chart.tsx';

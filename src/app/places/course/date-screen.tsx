@@ -18,7 +18,7 @@ import { clearDraft, draft } from '../../state/drafts.ts';
 import { correct, ledger, recordAll, remove } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { nextShow } from '../../views/show-view.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { DATE_TYPES, type DateDraft, dateDraft, datesFrom, draftOfDate } from './date-draft.ts';
 
 const problems = signal<readonly Problem[]>([]);

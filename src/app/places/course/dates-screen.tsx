@@ -17,7 +17,7 @@ import { exportAs } from '../../state/copies.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { nextShow, outWords } from '../../views/show-view.ts';
 import { download } from '../journal/download.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { zoneWords } from './zone-field.tsx';
 
 /** The season by its dates: shows, and what is to be done on the way to them. */

@@ -20,7 +20,7 @@ import { clearDraft, draft } from '../../state/drafts.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { outWords } from '../../views/show-view.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { rehearsalFacts } from './last-week-facts.ts';
 import { lastWeek } from './last-week-state.ts';
 import { RehearsalHeld } from './rehearsal-held.tsx';

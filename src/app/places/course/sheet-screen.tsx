@@ -18,7 +18,7 @@ import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
-import { lastCheckIn } from '../../views/check-in-view.ts';
+import { lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
 import { outWords } from '../../views/show-view.ts';
@@ -50,7 +50,13 @@ export function SheetScreen(): JSX.Element {
 
 function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }): JSX.Element {
   const closed = ledger.value.latest('check-in-closed');
-  const week = weekNow(ask, now, closed?.data.answers ?? {}, lastCheckIn.value?.data.answers);
+  const week = weekNow(
+    ask,
+    now,
+    closed?.data.answers ?? {},
+    lastCheckIn.value?.data.answers,
+    weekStrength.value,
+  );
   const name = athlete.value?.name ?? 'Check-in';
   const chart = useRef<HTMLDivElement>(null);
   const problem = useSignal<Problem | undefined>(undefined);
