@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { createScribe } from '../../../demo/scribe.ts';
 import { utc } from '../../../demo/story.ts';
 import { calendarOf, type CalendarDate } from '#core/cycle/calendar.ts';
+import type { DatedEvent } from '#core/course/read-course.ts';
 import { stretchIds } from '#core/course/stretch-ids.ts';
 import { createLedger } from '#core/journal/ledger.ts';
 import { momentInZone } from '../time-zones/time-zones.ts';
@@ -19,6 +20,12 @@ function read(text: string) {
   };
 }
 
+const tasks: readonly DatedEvent[] = [
+  { event: 'a', title: 'Posing', type: 'posing practice', date: '2027-03-20', at: '18:00', minutes: 30 },
+  { event: 'b', title: 'Athlete check-in', type: 'check-in', date: '2027-05-01', at: '16:00', show: 'cup' },
+  { event: 'c', title: 'Registration closes', type: 'registration', date: '2027-03-21' },
+];
+
 function season() {
   const scribe = createScribe(6, utc);
   scribe.write('2027-03-01', '06:00', 'show-set', {
@@ -30,29 +37,7 @@ function season() {
     class: { name: 'figure', heightMaxCm: 168 },
     target: { bodyFatPercentMax: 14 },
   });
-  const task = scribe.write('2027-03-01', '06:01', 'event-dated', {
-    event: 'a',
-    title: 'Posing',
-    type: 'posing practice',
-    date: '2027-03-20',
-    at: '18:00',
-    minutes: 30,
-    show: 'cup',
-  });
-  scribe.write('2027-03-01', '06:02', 'event-dated', {
-    event: 'b',
-    title: 'Athlete check-in',
-    type: 'check-in',
-    date: '2027-05-01',
-    at: '16:00',
-    show: 'cup',
-  });
-  scribe.write('2027-03-01', '06:03', 'event-dated', {
-    event: 'c',
-    title: 'Registration closes',
-    type: 'registration',
-    date: '2027-03-21',
-  });
+  const [task = ''] = tasks.map((data, k) => scribe.write('2027-03-01', `06:0${k + 1}`, 'event-dated', data));
   scribe.write('2027-03-01', '06:04', 'stretch-planned', {
     stretch: stretchIds('cup').load,
     type: 'higher-carbohydrate days',

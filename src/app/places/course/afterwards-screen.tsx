@@ -49,13 +49,9 @@ export function AfterwardsScreen(): JSX.Element {
       detail={`${now.show.name}, ${dayAndMonth(now.show.date)} · ${weeksOut(today.value, now.show.date)}`}
     >
       <Form onSubmit={() => void adopt(now)} problems={problems.value}>
-        <Columns wide="last">
+        <Columns wide="first">
           <div class="stack">
             <Pace now={now} />
-            <WayBackMarkers now={now} />
-            <NextSeason now={now} />
-          </div>
-          <div class="stack">
             <Section title="Where the scale may stand">
               {now.standing !== undefined && <p>{say(now.standing)}</p>}
               <WayBackChart now={now} />
@@ -64,6 +60,10 @@ export function AfterwardsScreen(): JSX.Element {
               ))}
             </Section>
             <WayBackWeeks now={now} />
+          </div>
+          <div class="stack">
+            <WayBackMarkers now={now} />
+            <NextSeason now={now} />
           </div>
         </Columns>
         <ActionBar>

@@ -20,8 +20,8 @@ export function StageLate({ day }: { readonly day: ShowDayNow }): JSX.Element | 
     <Section title="The call to the stage" detail={movedWords(movedBy)}>
       <div class="stack">
         <Figure value={formatClock(stageAt)} size="reach" label="Stage" labelHidden />
+        <p class="soft">It runs late by</p>
         <div class="row">
-          <span class="soft">Runs late by</span>
           {LATER.map((minutes) => (
             <Button
               key={minutes}
