@@ -20,6 +20,7 @@ function ask(given: Partial<AskInput> & { readonly kg?: number; readonly did?: n
     push: 'more',
     caution: {},
     nextFigure: (_load, figure, way) => figure + way * 2.5,
+    figureAtMost: (_load, figure) => 2.5 * Math.floor(figure / 2.5),
     chanceOf,
     ...more,
   });
