@@ -114,6 +114,11 @@ describe('strength against the start of the preparation', () => {
     expect(fallen?.kept).toBeLessThan(0.95);
     expect(fallen?.lostPercentPerKg).toBeGreaterThan(0.5);
     expect(fallen?.why[0]).toContain('of where it stood on 2027-03-08');
+    expect(fallen?.why.at(-1)).toMatch(
+      /^Body mass has fallen by 5\.1 kg: [\d.]+ % of strength for each 1 kg\.$/u,
+    );
+    const gained = strengthNow(eightWeeks(-2, 6).ledger, until);
+    expect(gained?.why.at(-1)).toBe('Body mass has fallen by 5.1 kg, and strength has not fallen with it.');
   });
 
   it('[GYM-27] near the show, in a deficit and with strength lost beyond its noise, sets are matched', () => {
@@ -129,6 +134,23 @@ describe('strength against the start of the preparation', () => {
 });
 
 describe('the gym before a session', () => {
+  it('[GYM-72] a session still to come, or under way, does not make the week look short', () => {
+    const journal = eightWeeks();
+    const today = journal.onDay(56);
+    const week = (clock: string) => {
+      const { log } = gymLog(journal.ledger, today);
+      const now = gymToday(journal.ledger, log, today, Date.parse(`${today}T${clock}:00Z`));
+      const row = now.volume.find(({ muscle }) => muscle === 'vastus muscles');
+      return { sets: row?.sets, weeks: now.volumeWeeks[0]?.weeks };
+    };
+    expect(week('12:00')).toEqual({ sets: 3, weeks: [3, 3, 3, 3, 3, 3, 3] });
+    journal.write('17:00', 'session-begun', { session: 'now', template: 'legs' });
+    journal.write('17:20', 'set-done', barSet('back-squat', 140, 8, { session: 'now', set: 'top' }));
+    expect(week('17:30').sets).toBe(3);
+    journal.write('18:00', 'session-ended', { session: 'now' });
+    expect(week('19:00').sets).toBe(1);
+  });
+
   it('[GYM-36] goes on with an open session, suggests what the day names, else what has waited longest', () => {
     const journal = eightWeeks();
     journal.write('19:00', 'session-planned', {

@@ -102,7 +102,9 @@ function keptWords(
       ? 'Body mass is not known at both ends.'
       : lostPercentPerKg === undefined
         ? `Body mass has moved by ${roundTo(-lostKg, 1)} kg: too little to hold strength against.`
-        : `Body mass has fallen by ${roundTo(lostKg, 1)} kg: ${roundTo(lostPercentPerKg, 1)} % of strength for each.`;
+        : lostPercentPerKg <= 0
+          ? `Body mass has fallen by ${roundTo(lostKg, 1)} kg, and strength has not fallen with it.`
+          : `Body mass has fallen by ${roundTo(lostKg, 1)} kg: ${roundTo(lostPercentPerKg, 1)} % of strength for each 1 kg.`;
   const count = new Set(lifts.map(({ exercise }) => exercise)).size;
   return [
     `Strength over ${count === 1 ? 'one main lift' : `${count} main lifts`} stands at ${percent(kept)} of where it stood on ${from}, nine times of ten between ${percent(kept - 1.645 * sd)} and ${percent(kept + 1.645 * sd)}.`,
