@@ -123,7 +123,7 @@ describe('a load that pain holds', () => {
     return journal;
   }
 
-  it('[GYM-61] is a tenth below the heaviest set of the day that hurt, whatever lighter sets came after', () => {
+  it('[GYM-62] is a tenth below the heaviest set of the day that hurt, whatever lighter sets came after', () => {
     const journal = squatWeeks();
     for (const day of [TODAY - 14, TODAY - 7]) {
       journal.onDay(day);
@@ -137,7 +137,7 @@ describe('a load that pain holds', () => {
     expect(stepsToday(journal)[1]?.beat.asked?.load).toEqual({ of: 'kg', kg: 72.5 });
   });
 
-  it('[GYM-61] does not fall further because it was kept', () => {
+  it('[GYM-62] does not fall further because it was kept', () => {
     const journal = painful('back-squat', { of: 'kg', kg: 100 });
     for (const number of [1, 2])
       journal.write('17:10', 'set-done', barSet('back-squat', 90, 8, { session: 'now', slot: 's', number }));
@@ -145,12 +145,12 @@ describe('a load that pain holds', () => {
     expect(last?.load).toEqual({ of: 'kg', kg: 90 });
   });
 
-  it('[GYM-61] is made of what the place has, at or below the ceiling', () => {
+  it('[GYM-62] is made of what the place has, at or below the ceiling', () => {
     const journal = painful('back-squat', { of: 'kg', kg: 95 });
     expect(stepsToday(journal)[0]?.beat.asked?.load).toEqual({ of: 'kg', kg: 85 });
   });
 
-  it('[GYM-61] on body weight means more help, not less', () => {
+  it('[GYM-62] on body weight means more help, not less', () => {
     const journal = painful('pull-up', { of: 'body', assistKg: 15 });
     const load = stepsToday(journal)[0]?.beat.asked?.load;
     expect(load?.of === 'body' ? load.assistKg : 0).toBeGreaterThanOrEqual(15 + 0.1 * (80 - 15));

@@ -3,7 +3,7 @@ import { figureOfLoad } from '../loads/shift-load.ts';
 import type { StrengthLog } from '../strength/strength-log.ts';
 import type { HurtLoad, PainOfExercise } from './pain-of-exercise.ts';
 
-/** The heaviest hard set of the last day of an exercise up to the newest note that counts (GYM-61). */
+/** The heaviest hard set of the last day of an exercise up to the newest note that counts (GYM-62). */
 export function hurtLoad(
   { hardSets, massOn }: StrengthLog,
   { exercise, bodyShare }: Exercise,

@@ -43,7 +43,7 @@ describe('pain noted at an exercise', () => {
     expect(noted([24, { score: 1, signs: ['locking'] }])?.seekCare).toContain('locking');
   });
 
-  it('[GYM-61] faint pain noted three times over two weeks goes on too; twice it does not', () => {
+  it('[GYM-62] faint pain noted three times over two weeks goes on too; twice it does not', () => {
     expect(noted([10, { score: 2 }], [17, { score: 1 }], [25, { score: 2 }])).toMatchObject({
       ceilingShare: 1,
       seekCare: 'It has gone on for two weeks and more: have a clinician look at it.',
@@ -51,7 +51,7 @@ describe('pain noted at an exercise', () => {
     expect(noted([10, { score: 2 }], [25, { score: 2 }])?.seekCare).toBeUndefined();
   });
 
-  it('[GYM-61] what was noted before it was gone counts no more', () => {
+  it('[GYM-62] what was noted before it was gone counts no more', () => {
     expect(noted([8, {}], [12, { score: 0 }], [26, {}])).toMatchObject({
       ceilingShare: 1,
       seekCare: undefined,

@@ -102,7 +102,7 @@ export interface HurtLoad {
 }
 
 /**
- * The caution of an exercise with what pain has lowered (GYM-61): a share of the sets that hurt, not of those lifted
+ * The caution of an exercise with what pain has lowered (GYM-62): a share of the sets that hurt, not of those lifted
  * since, so that a load once lowered is not lowered again by being kept. The ceiling only ever narrows.
  */
 export function cautionWithPain(
