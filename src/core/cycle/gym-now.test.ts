@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { barSet, gymJournal, type GymJournal } from '../../../test/journal/gym-journal.ts';
 import { gymLog, sessionNow } from './gym-now.ts';
 import { gymToday } from './gym-today.ts';
-import { pushNow, strengthNow } from './strength-now.ts';
+import { bodyLog } from './body-log.ts';
+import { pushNow, strengthNow, strengthSince } from './strength-now.ts';
 import { addDays } from '../units/civil-date.ts';
 
 const FIRST = '2027-03-01';
@@ -119,6 +120,28 @@ describe('strength against the start of the preparation', () => {
     );
     const gained = strengthNow(eightWeeks(-2, 6).ledger, until);
     expect(gained?.why.at(-1)).toBe('Body mass has fallen by 5.1 kg, and strength has not fallen with it.');
+  });
+
+  it('[GYM-42] the estimate of the body gets strength against the first day of its own log', () => {
+    const until = addDays(FIRST, 50);
+    const journal = eightWeeks(5, 6);
+    journal.write('06:00', 'athlete-described', {
+      name: 'Somebody',
+      birthYear: 1990,
+      sex: 'male',
+      heightCm: 180,
+      units: { mass: 'kg', kitchen: 'g', length: 'cm', energy: 'kcal' },
+      cautionsRead: [],
+    });
+    const log = bodyLog(journal.ledger, until, () => undefined);
+    if (!log.ok) throw new Error(log.problem.message);
+    const { days, leanEvidence } = log.value;
+    expect(days[0]?.date).toBe(FIRST);
+    const since = strengthSince(journal.ledger, FIRST, until);
+    expect(leanEvidence?.strengthKept).toBeCloseTo(since?.kept ?? 0, 3);
+    expect(leanEvidence?.strengthKept).not.toBeCloseTo(strengthNow(journal.ledger, until)?.kept ?? 0, 3);
+    const resting = bodyLog(journal.ledger, addDays(FIRST, 81), () => undefined);
+    expect(resting.ok && resting.value.leanEvidence).toBeUndefined();
   });
 
   it('[GYM-27] near the show, in a deficit and with strength lost beyond its noise, sets are matched', () => {
