@@ -42,6 +42,17 @@ describe('the training of the invented athlete', () => {
     expect(kept?.lostPercentPerKg).toBeGreaterThan(0);
   });
 
+  it('[JRN-60] every load of hers can be put on with what the hall has', () => {
+    const weights = gym.log.book.weights('Boathouse hall');
+    const pairs = weights?.dumbbellPairs?.map(({ mass }) => mass) ?? [];
+    for (const { data } of gym.log.hardSets) {
+      const { load } = data;
+      if (load.of === 'each') expect(pairs).toContain(load.kgEach);
+      if (load.of === 'kg') expect(load.kg % 2.5).toBe(0);
+      if (load.of === 'stack') expect(load.pinKg % 2.5).toBe(0);
+    }
+  });
+
   it('[JRN-60] no set of hers is a slip: all lie within what the estimate believes possible', () => {
     for (const { sets } of gym.log.series) expect(runSeries(sets).suspects).toEqual([]);
   });

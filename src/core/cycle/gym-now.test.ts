@@ -122,6 +122,32 @@ describe('strength against the start of the preparation', () => {
     expect(gained?.why.at(-1)).toBe('Body mass has fallen by 5.1 kg, and strength has not fallen with it.');
   });
 
+  it('[GYM-40] both sides of one lift count as one lift', () => {
+    const until = addDays(FIRST, 50);
+    const withPress = (sides: readonly ('left' | 'right')[]) => {
+      const journal = eightWeeks();
+      journal.onDay(0);
+      journal.write('08:05', 'exercise-described', {
+        exercise: 'one-leg-press',
+        name: 'One-leg press',
+        main: true,
+      });
+      for (let week = 0; week < 8; week++) {
+        journal.onDay(7 * week);
+        for (const side of sides)
+          for (const number of [1, 2])
+            journal.write(
+              '19:00',
+              'set-done',
+              barSet('one-leg-press', 80, 12 - week, { session: `press-${week}`, number, side, rir: 1 }),
+            );
+      }
+      return strengthNow(journal.ledger, until)?.kept ?? 0;
+    };
+    expect(withPress(['left'])).toBeLessThan(0.975);
+    expect(Math.abs(withPress(['left', 'right']) - withPress(['left']))).toBeLessThan(0.006);
+  });
+
   it('[GYM-42] the estimate of the body gets strength against the first day of its own log', () => {
     const until = addDays(FIRST, 50);
     const journal = eightWeeks(5, 6);
