@@ -16,6 +16,7 @@ export type AskRule =
   | 'next load'
   | 'as last time'
   | 'less today'
+  | 'lighter for the scheme'
   | 'as the template says'
   | 'as the weaker side'
   | 'held by the caution';
@@ -75,7 +76,25 @@ function askedAlone(input: AskInput): AskedSet | undefined {
   if (held) return held;
   if (!last || (given && !isSameLoad(given, last.load)))
     return { ...start, chance: chanceOf(input, load, reps), rule: 'as the template says' };
-  return againstLast(input, last);
+  const asked = againstLast(input, last);
+  return lighterForScheme(input, asked) ?? asked;
+}
+
+/** One repetition short of the scheme is a day; more than that is a load too heavy for it (common practice, no source). */
+function lighterForScheme(input: AskInput, asked: AskedSet): AskedSet | undefined {
+  const { reps, given, push } = input;
+  let figure = figureOfLoad(asked.load);
+  if (!reps || given || push === 'match' || figure === undefined || asked.reps >= reps.min - 1)
+    return undefined;
+  const wanted = Math.max(reps.min, input.caution.repsFloor ?? 1);
+  for (let step = 0; step < MOST_STEPS_DOWN; step++) {
+    figure = input.nextFigure(asked.load, figure, -1);
+    const load = withFigure(asked.load, figure);
+    const chance = chanceOf(input, load, wanted);
+    if (chance === undefined) return undefined;
+    if (chance >= LIKELY) return { load, reps: wanted, chance, rule: 'lighter for the scheme' };
+  }
+  return undefined;
 }
 
 /** Repetitions of last time at the load; at another load the most of the scheme that are likely. */
@@ -126,10 +145,12 @@ function chanceOf({ chanceOf: ask, rir }: AskInput, load: SetLoad, reps: number)
 }
 
 function asLastTime(input: AskInput, last: LoadAndReps): AskedSet {
-  const chance = chanceOf(input, last.load, last.reps);
-  if (chance === undefined || chance >= STEP_UP) return { ...last, chance, rule: 'as last time' };
-  const reps = likelyReps(input, last.load, last.reps);
-  return { load: last.load, reps, chance: chanceOf(input, last.load, reps), rule: 'less today' };
+  const { load } = last;
+  const wanted = Math.max(1, last.reps);
+  const chance = chanceOf(input, load, wanted);
+  if (chance === undefined || chance >= STEP_UP) return { load, reps: wanted, chance, rule: 'as last time' };
+  const reps = likelyReps(input, load, wanted);
+  return { load, reps, chance: chanceOf(input, load, reps), rule: 'less today' };
 }
 
 /** The most repetitions below those of last time that are likely; at least one. */
@@ -172,7 +193,8 @@ function heldByCaution(
       : input.nextFigure(lighter, kg, -1);
     lighter = withFigure(load, kg);
   }
-  if (kg === figure && wanted >= floor) return undefined;
+  // A missed lift is no set below the floor of a caution where there is no caution.
+  if (kg === figure && wanted >= (caution.repsFloor ?? 0)) return undefined;
   const reps = Math.max(floor, Math.min(wanted, input.reps?.max ?? wanted));
   return { load: lighter, reps, chance: chanceOf(input, lighter, reps), rule: 'held by the caution' };
 }

@@ -51,6 +51,8 @@ function ruleWords({ rule, reps, load, chance }: AskedSet, ahead: SetToCome): st
       return `One repetition more than last time is asked: ${asks}${likely}.`;
     case 'next load':
       return `Last time reached the most repetitions of the scheme, so the next load is asked: ${asks}${likely}.`;
+    case 'lighter for the scheme':
+      return `With the load of last time the repetitions of the scheme are out of reach, so a lighter one is asked: ${asks}${likely}.`;
     case 'as the template says':
       return ahead.share === undefined
         ? `The template names the load: ${asks} is asked${likely}.`
