@@ -12,9 +12,13 @@ const squat: DataOf<'set-done'> = {
 };
 
 function compose(change: Partial<DataOf<'set-done'>>) {
+  return composeKind('set-done', { ...squat, ...change });
+}
+
+function composeKind<Kind extends 'set-done' | 'session-planned'>(kind: Kind, data: DataOf<Kind>) {
   return composeEntry({
-    kind: 'set-done',
-    data: { ...squat, ...change },
+    kind,
+    data,
     day: '2027-03-01',
     atMs: AT_MS,
     nowMs: AT_MS,
@@ -44,5 +48,27 @@ describe('a set as it is written down', () => {
     const entry = compose(change as Partial<DataOf<'set-done'>>);
     if (entry.ok) throw new Error('it was taken');
     expect(entry.problem).toMatchObject({ path, remedy });
+  });
+});
+
+describe('a template as it is written down', () => {
+  it('[GYM-08] with fewest repetitions above their most is refused; one number is a range too', () => {
+    const template = (min: number, max: number): DataOf<'session-planned'> => ({
+      template: 'legs',
+      name: 'Legs',
+      blocks: [
+        {
+          block: 'a',
+          slots: [
+            { slot: 's', exercise: 'back-squat', sets: [{ set: 'top', count: 1, reps: { min, max } }] },
+          ],
+        },
+      ],
+    });
+    expect(composeKind('session-planned', template(8, 8)).ok).toBe(true);
+    const entry = composeKind('session-planned', template(10, 8));
+    if (entry.ok) throw new Error('it was taken');
+    expect(entry.problem.path).toContain('reps');
+    expect(entry.problem.remedy).toBe('Make it repetitions whose fewest are not above their most.');
   });
 });
