@@ -3,7 +3,14 @@ import type { Scribe } from './scribe.ts';
 
 const laboratory = 'Hallmouth Infirmary laboratory';
 
-type Line = readonly [name: string, first: number, second: number, unit: string, low?: number | undefined, high?: number];
+type Line = readonly [
+  name: string,
+  first: number,
+  second: number,
+  unit: string,
+  low?: number | undefined,
+  high?: number,
+];
 
 /** Two mornings of the same invented laboratory; the second came sixteen hours after a leg session. */
 const lines: readonly Line[] = [

@@ -9,7 +9,6 @@ import { pathTo } from '../../shell/route.ts';
 import { nowClock } from '../../state/clock.ts';
 import { doseWords, unitsWords } from '../../views/dose-words.ts';
 import { takeDoses } from '../../views/take-dose.ts';
-import './change-note.css';
 
 interface HealthRowProps {
   readonly at: ClockMinutes;
@@ -32,14 +31,10 @@ export function HealthRow({ at, thing, state, look }: HealthRowProps): JSX.Eleme
           title={
             thing.items.some(({ kind }) => kind === 'morning') ? 'Blood draw today' : 'Before the blood draw'
           }
+          detail={thing.items.map(({ words }) => words).join(' ')}
           state="planned"
-        >
-          <ul class="change-list">
-            {thing.items.map(({ words }) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
-        </RunRow>
+          href={pathTo('health', 'draw')}
+        />
       );
     case 'draw':
       return (

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { LimitCheck, SumAnswer } from '#core/health/supplements/sum-request.ts';
+import { strictLiability } from '#core/tables/substances.ts';
 import { Caution } from '../../parts/caution.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Facts } from '../../parts/facts.tsx';
@@ -48,7 +49,7 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
             )}
         />
       ))}
-      {answer.cautions.map(({ words, source }) => (
+      {answer.cautions.filter(isOwn).map(({ words, source }) => (
         <Caution key={words} words={words} source={source} />
       ))}
       <Section title="Vitamins and minerals" detail="tap a sum for its parts and the limit's source">
@@ -65,6 +66,10 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
   );
 }
 
+/** What stands with every list is said once, at its end. */
+const isOwn = (caution: { readonly words: string }): boolean =>
+  strictLiability.every(({ words }) => words !== caution.words);
+
 type Nutrient = SumAnswer['nutrients'][number];
 
 const isOver = ({ us, eu }: Nutrient): boolean => [...us, ...eu].some((limit) => limit.over);
@@ -76,7 +81,7 @@ function Nutrients({ answer }: { readonly answer: SumAnswer }): JSX.Element {
       captionHidden
       columns={[
         { key: 'name', label: 'Nutrient' },
-        { key: 'sum', label: 'From products', numeric: true },
+        { key: 'sum', label: 'Sum', numeric: true },
         { key: 'us', label: 'US limit', numeric: true },
         { key: 'eu', label: 'EU limit', numeric: true },
       ]}
