@@ -2,6 +2,7 @@ import { benchApp } from './app.ts';
 import { benchCourse } from './course.ts';
 import { benchDay } from './day.ts';
 import { benchEstimate } from './estimate.ts';
+import { benchGym } from './gym.ts';
 import { benchJournal } from './journal.ts';
 
 /** Every measurement in one run, side by side; name sections to run only those: `npm run bench -- journal app`. */
@@ -10,6 +11,7 @@ const sections: Readonly<Record<string, () => void | Promise<void>>> = {
   journal: benchJournal,
   estimate: benchEstimate,
   course: benchCourse,
+  gym: benchGym,
   app: benchApp,
 };
 

@@ -5,6 +5,7 @@ import { writePantry } from './pantry.ts';
 import { createScribe } from './scribe.ts';
 import { writeSeason } from './season.ts';
 import { story, utc, type StoryClock } from './story.ts';
+import { writeHall } from './training.ts';
 import { writeWeeks } from './weeks.ts';
 
 /** The invented athlete's whole journal: the same bytes for the same seed and clock. */
@@ -14,6 +15,7 @@ export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[
   const last = path.at(-1);
   if (!last) throw new RangeError('the story has no days');
   writeSeason(scribe);
+  writeHall(scribe);
   writePantry(scribe, story.begins);
   writeWeeks(scribe, path, seed);
   writeRicePot(scribe);

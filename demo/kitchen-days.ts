@@ -9,7 +9,7 @@ const PORTION_G = 134;
 export const turkeyPan = (number: number): string => `turkey-pan-${number}`;
 
 /** A day of logged meals; `number` counts from the first of them. The evening before a pan runs out another is cooked. */
-export function writeMealDay(scribe: Scribe, day: string, number: number): void {
+export function writeMealDay(scribe: Scribe, day: string, number: number, afternoon: () => void): void {
   const pan = Math.floor(number / PAN_EVERY);
   const first = 1 + 2 * (number % PAN_EVERY);
   scribe.write(day, '07:20', 'meal-eaten', {
@@ -18,6 +18,7 @@ export function writeMealDay(scribe: Scribe, day: string, number: number): void 
   scribe.write(day, '11:30', 'meal-eaten', {
     items: [fromPan(scribe, pan, first), food('usda-sr28:20045', 190)],
   });
+  afternoon();
   scribe.write(day, '16:30', 'meal-eaten', {
     items: [food(foods.proteinPowder, 30), food(foods.banana, 118), food(foods.riceCakes, 27)],
   });

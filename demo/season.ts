@@ -1,6 +1,7 @@
 import { addDays } from '#core/units/civil-date.ts';
 import type { Scribe } from './scribe.ts';
 import { story } from './story.ts';
+import { trainingDays } from './training-plan.ts';
 
 /** Targets as they were lowered along the way; the last stand today. */
 export const targetSteps = [
@@ -10,7 +11,7 @@ export const targetSteps = [
 ] as const;
 
 /** Monday, Tuesday, Thursday, Friday, Saturday. */
-export const trainingWeekdays = [1, 2, 4, 5, 6] as const;
+export const trainingWeekdays: readonly number[] = trainingDays.map(({ weekday }) => weekday);
 
 /** Who prepares for what, and how the days usually run: written on the first day. */
 export function writeSeason(scribe: Scribe): void {
@@ -41,14 +42,15 @@ export function writeSeason(scribe: Scribe): void {
     target: { bodyFatPercentMax: 18 },
   });
   scribe.write(day, '06:03', 'preparation-begun', { show: story.show.id, from: day });
-  scribe.write(day, '06:04', 'day-shaped', {
-    scope: { of: 'usual', weekdays: [...trainingWeekdays] },
-    wake: '05:45',
-    sleep: '22:30',
-    training: { start: '14:30', minutes: 80, title: 'Training' },
-    cardio: [{ start: '06:10', minutes: 35, activity: 'Incline walk', beforeFood: true }],
-    meals: { min: 3, max: 5 },
-  });
+  for (const { weekday, name, template } of trainingDays)
+    scribe.write(day, '06:04', 'day-shaped', {
+      scope: { of: 'usual', weekdays: [weekday] },
+      wake: '05:45',
+      sleep: '22:30',
+      training: { start: '14:30', minutes: 80, title: name, template },
+      cardio: [{ start: '06:10', minutes: 35, activity: 'Incline walk', beforeFood: true }],
+      meals: { min: 3, max: 5 },
+    });
   scribe.write(day, '06:05', 'day-shaped', {
     scope: { of: 'usual', weekdays: [3, 7] },
     wake: '06:30',

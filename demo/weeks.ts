@@ -9,6 +9,7 @@ import { writeMeasures } from './measures.ts';
 import type { Scribe } from './scribe.ts';
 import { trainingWeekdays, writeTargets } from './season.ts';
 import { story } from './story.ts';
+import { createTrainer } from './training.ts';
 
 /** So many days before today meals are logged one by one; before, each day's intake as a total. */
 const MEAL_DAYS = 14;
@@ -18,6 +19,7 @@ const LAST = story.weeks * 7;
 export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: number): void {
   const chance = randomStream(seed, 'demo weeks');
   const writeHealthDay = healthDays(seed);
+  const trainer = createTrainer(seed);
   for (let number = 0; number < LAST; number += 1) {
     const day = addDays(story.begins, number);
     const body = path[number];
@@ -30,8 +32,10 @@ export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: numbe
     }
     writeCardio(scribe, day);
     writeMeasures(scribe, day, number, body);
-    if (number < LAST - MEAL_DAYS) scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
-    else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS));
+    if (number < LAST - MEAL_DAYS) {
+      trainer.train(scribe, day, number);
+      scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
+    } else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS), () => trainer.train(scribe, day, number));
     writeHealthDay(scribe, number);
   }
 }

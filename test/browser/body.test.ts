@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { passFirstStart } from './first-start.ts';
 import { axeFindings, DESKTOP, scrollsSideways, smallTargets, useBrowser } from './harness.ts';
@@ -95,6 +96,88 @@ describe('the body against the scale', () => {
     await settle(page);
     await page.getByRole('button', { name: 'Keep these folds' }).click();
     await page.getByText('Skinfolds kept').waitFor();
+  });
+});
+
+/** A picture of a standing figure, its crown and soles at shares of the height, drawn by the browser itself. */
+async function figurePicture(
+  page: Page,
+  size: { width: number; height: number },
+  crown: number,
+  soles: number,
+) {
+  const address = await page.evaluate(
+    ([width, height, from, until]) => {
+      const sheet = document.createElement('canvas');
+      sheet.width = width;
+      sheet.height = height;
+      const pen = sheet.getContext('2d');
+      if (!pen) throw new Error('no canvas');
+      pen.fillStyle = 'white';
+      pen.fillRect(0, 0, width, height);
+      pen.fillStyle = 'black';
+      pen.fillRect(width * 0.3, height * from, width * 0.4, height * (until - from));
+      return sheet.toDataURL('image/png');
+    },
+    [size.width, size.height, crown, soles] as const,
+  );
+  return {
+    name: 'front.png',
+    mimeType: 'image/png',
+    buffer: Buffer.from(address.slice(address.indexOf(',') + 1), 'base64'),
+  };
+}
+
+async function keepAligned(page: Page, which: number, crown: number, soles: number): Promise<void> {
+  const one = page.locator('.photo-one').nth(which);
+  await one.getByRole('button', { name: 'Align' }).click();
+  await one.getByRole('textbox', { name: 'Crown, from the top' }).fill(String(100 * crown));
+  await one.getByRole('textbox', { name: 'Soles, from the top' }).fill(String(100 * soles));
+  await settle(page);
+  await one.getByRole('button', { name: 'Keep' }).click();
+  await one.getByRole('button', { name: 'Align' }).waitFor();
+}
+
+describe('photographs', () => {
+  it('[RUN-30] two pictures taken at different distances stand side by side with the body at one height', async () => {
+    const { page, device } = await app.open({ journal: 'own', at: '2027-03-08T06:30:00' });
+    await passFirstStart(page);
+    const add = async (crown: number, soles: number, size: { width: number; height: number }) => {
+      await page.goto(`${app.address()}#/body/photos`);
+      await page.getByLabel('Add a photograph').setInputFiles(await figurePicture(page, size, crown, soles));
+      await page.getByText('Photograph kept on this device').waitFor();
+    };
+    await add(0.1, 0.9, { width: 300, height: 400 });
+    await device.clock.setSystemTime('2027-03-22T06:30:00');
+    await page.reload();
+    await add(0.3, 0.8, { width: 600, height: 900 });
+    await keepAligned(page, 0, 0.1, 0.9);
+    await keepAligned(page, 1, 0.3, 0.8);
+    const bodies = () =>
+      page.locator('.photo-image').evaluateAll((images) =>
+        images.map((image, which) => {
+          const [crown, soles] = which === 0 ? [0.1, 0.9] : [0.3, 0.8];
+          const frame = image.closest('.photo-frame')?.getBoundingClientRect();
+          const { top, height } = image.getBoundingClientRect();
+          const crownPx = Math.round(top - (frame?.top ?? 0) + crown * height);
+          return { crownPx, tallPx: Math.round((soles - crown) * height) };
+        }),
+      );
+    await expect
+      .poll(async () => {
+        const [left, right] = await bodies();
+        return left && right ? [left.crownPx - right.crownPx, left.tallPx - right.tallPx] : undefined;
+      })
+      .toEqual([0, 0]);
+    expect((await bodies())[0]?.tallPx).toBeGreaterThan(100);
+  });
+
+  it('[RUN-30] a file that is no picture is said to be none', async () => {
+    const { page } = await app.open({ path: '/#/body/photos' });
+    await page
+      .getByLabel('Add a photograph')
+      .setInputFiles({ name: 'x.png', mimeType: 'image/png', buffer: Buffer.from('not a picture') });
+    await page.getByText('This file is no picture this browser can read.').waitFor();
   });
 });
 

@@ -35,7 +35,7 @@ export function Gallery(): JSX.Element {
           </Page>
         )}
       </main>
-      <WhySheet />
+      <WhySheet say={(sentence) => sentence} />
     </div>
   );
 }

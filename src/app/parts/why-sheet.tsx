@@ -4,12 +4,19 @@ import './why-sheet.css';
 import { closeWhy, shownWhy } from './why.ts';
 import type { Why } from './why.ts';
 
+interface WhySheetProps {
+  /** How a sentence is said to this person: own units, dates in words. */
+  readonly say: (sentence: string) => string;
+}
+
 /** Draws the reasons asked for by `openWhy`. Stands once, in the shell. */
-export function WhySheet(): JSX.Element {
+export function WhySheet({ say }: WhySheetProps): JSX.Element {
   const why = shownWhy.value;
   return (
     <Sheet open={why !== undefined} title={why?.title ?? 'Why'} onClose={closeWhy} margin>
-      {why !== undefined && <WhyText why={why} />}
+      {why !== undefined && (
+        <WhyText why={{ ...why, sentences: why.sentences.map((sentence) => say(sentence)) }} />
+      )}
     </Sheet>
   );
 }

@@ -7,6 +7,7 @@ import { WhySheet } from '../parts/why-sheet.tsx';
 import { FirstStart } from '../start/first-start.tsx';
 import { failure, phase, which } from '../state/journals.ts';
 import { ledger } from '../state/open-journal.ts';
+import { say } from '../views/say.ts';
 import { PlaceView } from './place-view.tsx';
 import type { Place } from './places.ts';
 import { route } from './route.ts';
@@ -37,7 +38,7 @@ export function Shell({ places }: { readonly places: readonly Place[] }): JSX.El
         <MainScreen places={places} asks={asks} />
       </main>
       <UndoPlace onShown={setStrip} />
-      <WhySheet />
+      <WhySheet say={say} />
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { computed } from '@preact/signals';
+import { strengthNow } from '#core/cycle/strength-now.ts';
 import { checkInBefore, isCheckInDue, weekUntil } from '#core/cycle/week-now.ts';
 import { today } from '../state/clock.ts';
 import { ledger } from '../state/open-journal.ts';
@@ -8,3 +9,6 @@ export const checkInDue = computed(() => isCheckInDue(ledger.value, today.value)
 
 /** The check-in before the present week's. */
 export const lastCheckIn = computed(() => checkInBefore(ledger.value, weekUntil(today.value)));
+
+/** Strength kept since the preparation began, as of the week looked at. */
+export const weekStrength = computed(() => strengthNow(ledger.value, weekUntil(today.value)));

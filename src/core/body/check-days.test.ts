@@ -33,6 +33,15 @@ describe('requests that cannot be answered', () => {
     });
   });
 
+  it('[EST-03] a day confirmed as whole without an intake', () => {
+    expect(problemOf({ athlete, days: [...rows, { date: '2027-01-06', confirmed: true }] })).toEqual({
+      code: 'body/nothing-confirmed',
+      path: 'days.2.confirmed',
+      message: '2027-01-06 is confirmed as whole, but holds no intake.',
+      remedy: 'Write the intake of the day (0 for a fast), or leave "confirmed" out.',
+    });
+  });
+
   it('[EST-08] a year mistyped', () => {
     expect(problemOf({ athlete, days: [...rows, { date: '2072-01-06' }] })).toMatchObject({
       code: 'body/gap-too-long',

@@ -37,6 +37,14 @@ export function checkDays(request: EstimateRequest): Outcome<EstimateRequest> {
         `Check the year, or start with the rows from ${date} on.`,
       );
   }
+  const empty = days.findIndex((day) => day.confirmed === true && !day.intake);
+  if (empty >= 0)
+    return refused(
+      'body/nothing-confirmed',
+      `days.${empty}.confirmed`,
+      `${days[empty]?.date ?? ''} is confirmed as whole, but holds no intake.`,
+      'Write the intake of the day (0 for a fast), or leave "confirmed" out.',
+    );
   return asOf === undefined ? answered(request) : checkAsOf(request, asOf);
 }
 

@@ -19,6 +19,8 @@ export const estimateDay = v.strictObject({
   date,
   weightKg: v.optional(numberIn(25, 350, 'kilograms')),
   intake: v.optional(intake),
+  /** The person says that this is all that was eaten, however little: a fast is then a fast. */
+  confirmed: v.optional(v.boolean()),
   /** Net energy of logged cardio. */
   cardioKcal: v.optional(numberIn(0, 10_000, 'kilocalories')),
   bodyFat: v.optional(bodyFat),

@@ -90,7 +90,7 @@ function forecastWhy({ answer, estimate }: WhyInput): string[] {
       ? `averages ${kcal(planned.reduce((sum, { load }) => sum + load.energyKcal, 0) / planned.length)} over ${count(planned.length, 'planned day')}`
       : 'states no intake, so the recent average goes on';
   return [
-    `The plan to ${end.date} ${eaten}; it leads to ${roundTo(end.massKg.mean, 1)} kg (90 %: ${roundTo(end.massKg.q05, 1)} to ${roundTo(end.massKg.q95, 1)}), of it ${roundTo(end.fatKg.mean, 1)} kg fat.`,
+    `The plan to ${end.date} ${eaten}; it leads to ${roundTo(end.massKg.mean, 1)} kg (90 %: ${roundTo(end.massKg.q05, 1)} kg to ${roundTo(end.massKg.q95, 1)} kg), of it ${roundTo(end.fatKg.mean, 1)} kg fat.`,
   ];
 }
 

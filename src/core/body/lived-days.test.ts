@@ -52,6 +52,14 @@ describe('days as the filter meets them', () => {
     expect(spreads[3]).toBeCloseTo(2 * (spreads[0] ?? 0), 9);
   });
 
+  it('[EST-03] what the person confirms is taken as it stands: a fast is a fast', () => {
+    const usual = [day(0, 2400), day(1, 2400), day(2, 2400)];
+    const fast = live([...usual, day(3, 0, { confirmed: true })])[3];
+    expect(fast).toMatchObject({ basis: 'logged', load: { energyKcal: 0 } });
+    const little = live([...usual, day(3, 500, { confirmed: true })])[3];
+    expect(little).toMatchObject({ basis: 'logged', load: { energyKcal: 500, logErrorSd: 0.06 } });
+  });
+
   it('[EST-03] energy 0 is unclear and wide; far below the usual is taken as midway', () => {
     const usual = [day(0, 2400), day(1, 2400), day(2, 2400)];
     const zero = live([...usual, day(3, 0)])[3];

@@ -61,7 +61,7 @@ export function livedDays(
     unloggedInARow = row.intake ? 0 : unloggedInARow + 1;
     const logged = row.intake && asLogged(row.intake, row.cardioKcal ?? 0);
     const { basis, load } =
-      logged && dayNumber > asOf
+      logged && (dayNumber > asOf || row.confirmed)
         ? { basis: 'logged' as const, load: logged }
         : loadOf(row, logged, recent, unloggedInARow);
     if (logged && logged.energyKcal > 0) {

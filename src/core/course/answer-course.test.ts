@@ -30,7 +30,7 @@ describe('[CRS-01] the answer', () => {
   it('[CRS-01] says where it lands, the chance, the verdict, and what goes on, in plain sentences', () => {
     const { why, corrections } = answerCourse(knownCourse({ target: fatMax(11) }));
     expect(why[0]).toMatch(
-      /^On 2027-05-10, 10 weeks after 2027-03-01, the course lands at [\d.]+ kg \(5 to 95 %: [\d.]+ to [\d.]+\) with [\d.]+ % body fat \([\d.]+ to [\d.]+\)\.$/,
+      /^On 2027-05-10, 10 weeks after 2027-03-01, the course lands at [\d.]+ kg \(5 to 95 %: [\d.]+ kg to [\d.]+ kg\) with [\d.]+ % body fat \([\d.]+ to [\d.]+\)\.$/,
     );
     expect(why[1]).toMatch(
       /^The chance of at most 11 % body fat is \d+ %, counted over 2000 paths with seed 1\.$/,

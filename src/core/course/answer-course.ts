@@ -118,7 +118,7 @@ function whyOf(course: OpenCourse, now: Judgement, decision: Decision): string[]
   const { show, target, own, seed } = course.setting;
   const { massKg, bodyFatPercent } = arrivalOf(now);
   const days = daysBetween(course.today, show);
-  const landing = `On ${show}, ${spanWords(days)} after ${course.today}, the course lands at ${roundTo(massKg.mean, 1)} kg (5 to 95 %: ${roundTo(massKg.q05, 1)} to ${roundTo(massKg.q95, 1)}) with ${roundTo(bodyFatPercent.mean, 1)} % body fat (${roundTo(bodyFatPercent.q05, 1)} to ${roundTo(bodyFatPercent.q95, 1)}).`;
+  const landing = `On ${show}, ${spanWords(days)} after ${course.today}, the course lands at ${roundTo(massKg.mean, 1)} kg (5 to 95 %: ${roundTo(massKg.q05, 1)} kg to ${roundTo(massKg.q95, 1)} kg) with ${roundTo(bodyFatPercent.mean, 1)} % body fat (${roundTo(bodyFatPercent.q05, 1)} to ${roundTo(bodyFatPercent.q95, 1)}).`;
   return [
     landing,
     `The chance of ${targetWords(target)} is ${percentWords(now.probability)}, counted over ${FULL_PATHS} paths with seed ${seed}.`,

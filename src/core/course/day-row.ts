@@ -5,6 +5,8 @@ export interface DayRow {
   readonly date: string;
   readonly weightKg?: Kilograms | undefined;
   readonly intake?: RowIntake | undefined;
+  /** The person says that this is all that was eaten. */
+  readonly confirmed?: boolean | undefined;
   readonly cardioKcal?: Kilocalories | undefined;
   readonly bodyFat?: { readonly percent: Percent; readonly method: string } | undefined;
 }

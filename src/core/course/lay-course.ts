@@ -193,7 +193,7 @@ function lineOf(course: OpenCourse, { run }: Judgement): readonly LinePoint[] {
 function wordsOf(course: OpenCourse, laid: Omit<LaidCourse, 'why'>): readonly string[] {
   const target = targetWords(course.setting.target);
   const level = `${laid.energyKcal} kcal and ${laid.cardioKcal} kcal of cardio a day`;
-  const pace = `It loses ${laid.lossPercentPerWeek} % of body mass a week, ${laid.steepestPercentPerWeek} % in the steepest, and costs about ${laid.leanLostKg.mean} kg of lean tissue (5 to 95 %: ${laid.leanLostKg.q05} to ${laid.leanLostKg.q95}).`;
+  const pace = `It loses ${laid.lossPercentPerWeek} % of body mass a week, ${laid.steepestPercentPerWeek} % in the steepest, and costs about ${laid.leanLostKg.mean} kg of lean tissue (5 to 95 %: ${laid.leanLostKg.q05} kg to ${laid.leanLostKg.q95} kg).`;
   const availability = `Energy availability is about ${laid.energyAvailability} kcal per kg of fat-free mass, without what lifting costs.`;
   if (laid.feasible)
     return [

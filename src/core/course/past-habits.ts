@@ -2,7 +2,7 @@ import { daysBetween } from '#core/units/civil-date.ts';
 import type { DayRow } from './day-row.ts';
 import type { Adherence } from './future-day.ts';
 
-/** What was eaten and done of late, on average over the days on which it was logged. */
+/** What was eaten and done of late, on average over the days on which it was logged; an unconfirmed 0 is no log. */
 export interface Habit {
   readonly loggedDays: number;
   readonly energyKcal: number;
@@ -34,7 +34,9 @@ export function averageOver(rows: readonly DayRow[], until: string, span: number
     const age = daysBetween(row.date, until);
     return age >= 0 && age < span;
   });
-  const intakes = inside.flatMap((row) => (row.intake ? [row.intake] : []));
+  const intakes = inside.flatMap(({ intake, confirmed }) =>
+    intake && (intake.energyKcal > 0 || confirmed) ? [intake] : [],
+  );
   if (intakes.length === 0) return undefined;
   const sodium = intakes.flatMap((intake) => (intake.sodiumMg === undefined ? [] : [intake.sodiumMg]));
   return {

@@ -7,7 +7,9 @@ import { addDays, daysBetween } from '../units/civil-date.ts';
 import type { Kilograms, Percent } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
 import { cardioEnergy } from './cardio-energy.ts';
+import { creatineStart } from './creatine-start.ts';
 import type { ReadItem } from './day-sheet.ts';
+import { strengthNow } from './strength-now.ts';
 import { fatOfFolds, fatOfGirths, type FatReading, type Measured } from './measured-fat.ts';
 
 export interface DayWeight {
@@ -56,10 +58,18 @@ export function bodyLog(ledger: Ledger, until: string, read: ReadItem): Outcome<
     );
   const age = Number(until.slice(0, 4)) - who.birthYear;
   const days = sinceLastPause(daysOf(ledger, until, first, read, { ...who, age }));
+  const creatineFrom = creatineStart(ledger, first, until);
   const last = days.at(-1)?.date ?? until;
+  const strength = strengthNow(ledger, until);
   return answered({
-    athlete: { sex: who.sex, heightCm: who.heightCm, age },
+    athlete: { sex: who.sex, heightCm: who.heightCm, age, ...(creatineFrom && { creatineFrom }) },
     days,
+    ...(strength && {
+      leanEvidence: {
+        strengthKept: roundTo(within(strength.kept, 0.3, 2), 3),
+        sd: roundTo(within(strength.sd, 0.005, 1), 3),
+      },
+    }),
     asOf: daysBetween(last, until) > LONGEST_SILENCE_DAYS ? last : until,
   });
 }
@@ -80,14 +90,26 @@ function daysOf(ledger: Ledger, until: string, first: string, read: ReadItem, wh
       line.travelling = true;
   }
   for (const fact of ledger.of('day-closed').filter(within))
-    if (fact.data.complete) row(fact.day).intake = eatenOn(ledger, fact.day, read);
+    if (fact.data.complete) addIntake(row(fact.day), eatenOn(ledger, fact.day, read), false);
   for (const { data } of ledger.of('intake-totalled'))
-    if (within({ day: data.of })) row(data.of).intake = intakeOf(data);
+    if (within({ day: data.of })) addIntake(row(data.of), intakeOf(data), data.fasted === true);
   addCardio(ledger, rows, row, within);
   addBodyFat(ledger, row, within, who);
   for (const fact of ledger.of('cycle-noted').filter(within))
     if (fact.data.event === 'menses began') row(fact.day).cycleDay = 1;
   return [...rows.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
+}
+
+/** What the estimate takes of it. */
+function within(value: number, least: number, most: number): number {
+  return Math.min(most, Math.max(least, value));
+}
+
+/** A fast that was said to be one, and meals closed as all there were, stand however little they hold. */
+function addIntake(line: EstimateDay, intake: NonNullable<EstimateDay['intake']>, fasted: boolean): void {
+  line.intake = intake;
+  if (fasted || intake.energyKcal > 0) line.confirmed = true;
+  else delete line.confirmed;
 }
 
 type Within = (fact: { readonly day: string }) => boolean;

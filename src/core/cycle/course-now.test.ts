@@ -153,13 +153,13 @@ describe('[RUN-27] the weekly check-in', () => {
     expect(isCheckInDue(ledger, story.today)).toBe(true);
     expect(isCheckInDue(ledger, addDays(story.today, -1))).toBe(false);
     const { ask, now } = opened();
-    const week = weekNow(ask, now, { sleep: 4 }, undefined);
+    const week = weekNow(ask, now, { sleep: 4 }, undefined, undefined);
     expect(week.evidence.thisWeek).toMatchObject({ until: '2027-03-03', loggedDays: 7 });
     expect(week.proposal.decision).toBe('hold');
     const thin: CourseAsk = {
       ...ask,
       log: { ...ask.log, days: ask.log.days.filter(({ date }) => date < '2027-02-27') },
     };
-    expect(weekNow(thin, now, {}, undefined).proposal.decision).toBe('more evidence');
+    expect(weekNow(thin, now, {}, undefined, undefined).proposal.decision).toBe('more evidence');
   });
 });

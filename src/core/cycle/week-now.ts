@@ -1,6 +1,7 @@
 import { type Feelings, gatherWeek, type WeekEvidence } from '../course/gather-week.ts';
 import { propose, type Proposal } from '../course/propose.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
+import type { StrengthKept } from '../gym/strength/strength-kept.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
 import type { CourseAsk } from './course-ask.ts';
 import type { CourseNow } from './course-now.ts';
@@ -34,6 +35,7 @@ export function weekNow(
   now: Pick<CourseNow, 'past' | 'answer'>,
   feelings: Feelings,
   feelingsBefore: Feelings | undefined,
+  strength: StrengthKept | undefined,
 ): WeekNow {
   const until = weekUntil(ask.today);
   const evidence = gatherWeek({
@@ -43,6 +45,7 @@ export function weekNow(
     planned: ask.planned,
     feelings,
     feelingsBefore,
+    ...(strength && { strength: { kept: strength.kept, sd: strength.sd } }),
   });
   return { evidence, proposal: propose(now.answer.verdict, evidence) };
 }

@@ -50,6 +50,22 @@ describe('the shape of a day', () => {
     expect(shapeOfDay(ledger, '2027-02-26'), 'before it was said').toBeUndefined();
   });
 
+  it('[RUN-02] what was decided for named days stands against a course set since, not against a later hand', () => {
+    const all = { ...macros, from: '2027-03-01', dayKind: 'every' } as const;
+    const stretch = { ...all, from: '2027-03-09', until: '2027-03-10', carbohydrateG: 400 };
+    const onTheNinth = (...later: readonly Record<string, unknown>[]) =>
+      targetsOfDay(
+        createLedger([all, stretch, ...later].map((data) => entry('target-set', '2027-03-08', data))),
+        '2027-03-09',
+        'rest',
+      )?.data.carbohydrateG;
+    const course = { ...all, from: '2027-03-09', basis: 'course', carbohydrateG: 150 };
+    expect(onTheNinth(course)).toBe(400);
+    expect(onTheNinth(course, { ...course, carbohydrateG: 140 })).toBe(400);
+    expect(onTheNinth({ ...course, basis: 'entered', carbohydrateG: 160 })).toBe(160);
+    expect(onTheNinth({ ...stretch, basis: 'course', carbohydrateG: 500 })).toBe(500);
+  });
+
   it('[RUN-02] the targets set last count, for every day or for this kind of day', () => {
     const ledger = createLedger([
       entry('target-set', '2027-03-01', { ...macros, from: '2027-03-01', dayKind: 'every' }),

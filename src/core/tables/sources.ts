@@ -1,3 +1,4 @@
+import { gymSources } from './sources-gym.ts';
 import { healthSources } from './sources-health.ts';
 import { kitchenSources } from './sources-kitchen.ts';
 import { limitSources } from './sources-limits.ts';
@@ -8,6 +9,7 @@ import { tableSources } from './sources-tables.ts';
 export const sources = {
   ...tableSources,
   ...kitchenSources,
+  ...gymSources,
   ...limitSources,
   ...healthSources,
   ...scienceSources,

@@ -1,7 +1,10 @@
+import { calendarOf } from '#core/cycle/calendar.ts';
 import { entriesToRows, rowsToEntries } from '#core/journal/csv-rows.ts';
+import { momentInZone } from '../time-zones/time-zones.ts';
 import { readCsv, writeCsv } from './csv.ts';
 import { fhirExport, fhirImport } from './fhir-format.ts';
 import type { JournalExport, JournalImport } from './journal-format.ts';
+import { writeCalendar } from './icalendar.ts';
 
 const csvExport: JournalExport = {
   name: 'csv',
@@ -23,6 +26,14 @@ const csvImport: JournalImport = {
   },
 };
 
+const calendarExport: JournalExport = {
+  name: 'ical',
+  says: 'a calendar (RFC 5545) of shows, dated tasks and stretches',
+  fileEnding: 'ics',
+  mediaType: 'text/calendar; charset=utf-8',
+  write: (ledger) => writeCalendar(calendarOf(ledger, momentInZone)),
+};
+
 /** Faces list them; each format is one line here. */
-export const journalExports: readonly JournalExport[] = [csvExport, fhirExport];
+export const journalExports: readonly JournalExport[] = [csvExport, calendarExport, fhirExport];
 export const journalImports: readonly JournalImport[] = [csvImport, fhirImport];

@@ -16,8 +16,9 @@ import { ChoiceField } from '../../parts/choice-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { draft } from '../../state/drafts.ts';
-import { lastCheckIn } from '../../views/check-in-view.ts';
+import { lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
+import { say } from '../../views/say.ts';
 import { ASKED, checkInDraft, type CheckInDraft, scoresOf } from './check-in-draft.ts';
 import { CloseWeek, Proposed } from './decision.tsx';
 import './check-in-screen.css';
@@ -55,7 +56,7 @@ export function CheckInScreen(): JSX.Element {
 function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }): JSX.Element {
   const key = `course/check-in/${weekUntil(ask.today)}`;
   const typed = draft(key, checkInDraft, { note: '' });
-  const week = weekNow(ask, now, scoresOf(typed.value), lastCheckIn.value?.data.answers);
+  const week = weekNow(ask, now, scoresOf(typed.value), lastCheckIn.value?.data.answers, weekStrength.value);
   const change = (part: Partial<CheckInDraft>): void => {
     typed.value = { ...typed.value, ...part };
   };
@@ -74,7 +75,7 @@ function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }
           <Section title="3. What it says">
             <div class="stack">
               {week.evidence.words.map((sentence) => (
-                <p key={sentence}>{sentence}</p>
+                <p key={sentence}>{say(sentence)}</p>
               ))}
             </div>
           </Section>

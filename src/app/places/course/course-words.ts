@@ -3,6 +3,7 @@ import { changeWords, percentWords } from '#core/course/words.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import type { Why } from '../../parts/why.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 
 /** The verdict in words, and what it asks of the athlete. */
 export const VERDICTS: Readonly<Record<Verdict, { readonly title: string; readonly words: string }>> = {
@@ -27,8 +28,8 @@ export function courseWhy(now: CourseNow, title: string): Why {
     formula: 'chance = paths that meet every bound on the day / all paths',
     inputs: [
       { name: 'Paths', value: String(fan.paths) },
-      { name: 'Body mass now', value: `${now.massKg.toFixed(1)} kg` },
-      { name: 'Fat now', value: `${now.fatKg.toFixed(1)} kg` },
+      { name: 'Body mass now', value: say(`${now.massKg.toFixed(1)} kg`) },
+      { name: 'Fat now', value: say(`${now.fatKg.toFixed(1)} kg`) },
       {
         name: now.plannedDays > 0 ? 'Plan, a day' : 'As of late, a day',
         value: `${Math.round(now.goesOn.energyKcal)} kcal, ${Math.round(now.goesOn.cardioKcal)} kcal of cardio`,

@@ -14,6 +14,7 @@ import { clearDraft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { type CheckInDraft, scoresOf } from './check-in-draft.ts';
 import { openCorrection } from './correction-draft.ts';
+import { say } from '../../views/say.ts';
 import { chanceWords, courseWhy, VERDICTS, moveWords } from './course-words.ts';
 
 type Decided = DataOf<'check-in-closed'>['decision'];
@@ -45,7 +46,7 @@ export function Proposed(props: ProposedProps): JSX.Element {
           <strong>{WORDS[week.proposal.decision]}</strong>
         </p>
         {week.proposal.why.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
+          <p key={sentence}>{say(sentence)}</p>
         ))}
         <p>
           {`${VERDICTS[now.answer.verdict].title}: the chance to meet the target stands at ${chanceWords(now.answer.probability)}.`}

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import type { Spread } from '#core/course/quantiles.ts';
+import { dateWords } from '#core/words/dates.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Note } from '../../parts/note.tsx';
 import { PlumbLine } from '../../parts/plumb-line.tsx';
@@ -19,7 +20,7 @@ interface LandingProps {
 export function Landing({ ask, now }: LandingProps): JSX.Element {
   const { answer } = now;
   const verdict = VERDICTS[answer.verdict];
-  const why = () => courseWhy(now, `Where it lands on ${ask.show.date}`);
+  const why = () => courseWhy(now, `Where it lands on ${dateWords(ask.show.date)}`);
   return (
     <Section title={verdict.title} detail={verdict.words}>
       <div class="stack">

@@ -7,7 +7,7 @@ import { shapeOfDay } from '#core/day/shape-of-day.ts';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import { answered, type Problem } from '#core/problems/problem.ts';
 import { addDays, parseDate } from '#core/units/civil-date.ts';
-import { dateWords, weeksOut } from '#core/words/dates.ts';
+import { dateWords } from '#core/words/dates.ts';
 import { TimeChart } from '../../charts/time-chart.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -27,7 +27,9 @@ import { ledger, recordAll } from '../../state/open-journal.ts';
 import { keptAsked } from '../../views/asked.ts';
 import { courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
+import { outWords } from '../../views/show-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 import { askCourse } from '../../worker/course-client.ts';
 import type { LaidWeek } from '../../worker/course-worker.ts';
 import { adoption } from './adoption.ts';
@@ -80,7 +82,7 @@ export function LayScreen(): JSX.Element {
   const state = laidNow.value;
   const laid = state.status === 'answered' && state.outcome.ok ? state.outcome.value : undefined;
   return (
-    <Page title="Lay the course" back={pathTo('course')} detail={weeksOut(today.value, ask.value.show.date)}>
+    <Page title="Lay the course" back={pathTo('course')} detail={outWords(ask.value.show)}>
       <Form onSubmit={() => laid && void adopt(ask.value, laid, wish().value)} problems={problems.value}>
         <Columns wide="last">
           <Wishes typed={wish().value} />
@@ -160,12 +162,12 @@ function Laid({ laid, week, ask }: LaidWeek & { readonly ask: CourseAsk }): JSX.
       <Section title={laid.feasible ? 'Feasible' : 'Not in reach by this date'}>
         <div class="stack">
           {laid.why.slice(0, laid.feasible ? 1 : 3).map((sentence) => (
-            <p key={sentence}>{sentence}</p>
+            <p key={sentence}>{say(sentence)}</p>
           ))}
           {laid.heldBackBy && (
             <Caution
               title="What holds it back"
-              words={laid.heldBackBy.words}
+              words={say(laid.heldBackBy.words)}
               source={sourceWords(laid.heldBackBy.source)}
             />
           )}

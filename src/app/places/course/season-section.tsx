@@ -6,6 +6,7 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Section } from '../../parts/section.tsx';
 import { ledger } from '../../state/open-journal.ts';
+import { say } from '../../views/say.ts';
 import { chanceWords } from './course-words.ts';
 
 /** Every show of the season with its landing, and between two whether to hold or to go on. */
@@ -19,7 +20,9 @@ export function SeasonSection({ season }: { readonly season: Season }): JSX.Elem
           <ListRow
             key={show}
             title={nameOf(show)}
-            detail={`${dateWords(date)}: ${bodyFatPercent.mean.toFixed(1)} % body fat, ${massKg.mean.toFixed(1)} kg`}
+            detail={say(
+              `${dateWords(date)}: ${bodyFatPercent.mean.toFixed(1)} % body fat, ${massKg.mean.toFixed(1)} kg`,
+            )}
             figure={
               <Figure
                 value={chanceWords(probability)}
@@ -36,7 +39,9 @@ export function SeasonSection({ season }: { readonly season: Season }): JSX.Elem
           />
         ))}
       </List>
-      {season.between.flatMap(({ why }) => why.map((sentence) => <Note key={sentence}>{sentence}</Note>))}
+      {season.between.flatMap(({ why }) =>
+        why.map((sentence) => <Note key={sentence}>{say(sentence)}</Note>),
+      )}
     </Section>
   );
 }

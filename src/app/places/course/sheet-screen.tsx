@@ -5,7 +5,7 @@ import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import { weekNow } from '#core/cycle/week-now.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { dateWords, dayAndMonth, weeksOut } from '#core/words/dates.ts';
+import { dateWords, dayAndMonth } from '#core/words/dates.ts';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -18,9 +18,11 @@ import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
-import { lastCheckIn } from '../../views/check-in-view.ts';
+import { lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
+import { outWords } from '../../views/show-view.ts';
+import { say } from '../../views/say.ts';
 import { chanceWords, VERDICTS, moveWords } from './course-words.ts';
 import { FanChart } from './fan-chart.tsx';
 import { pictureOf } from './save-picture.ts';
@@ -48,7 +50,13 @@ export function SheetScreen(): JSX.Element {
 
 function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }): JSX.Element {
   const closed = ledger.value.latest('check-in-closed');
-  const week = weekNow(ask, now, closed?.data.answers ?? {}, lastCheckIn.value?.data.answers);
+  const week = weekNow(
+    ask,
+    now,
+    closed?.data.answers ?? {},
+    lastCheckIn.value?.data.answers,
+    weekStrength.value,
+  );
   const name = athlete.value?.name ?? 'Check-in';
   const chart = useRef<HTMLDivElement>(null);
   const problem = useSignal<Problem | undefined>(undefined);
@@ -72,7 +80,7 @@ function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow 
       </div>
       {problem.value && <Caution title={problem.value.message} words={problem.value.remedy} />}
       <PrintSheet
-        title={`${name}, ${weeksOut(today.value, ask.show.date)}`}
+        title={`${name}, ${outWords(ask.show)}`}
         date={today.value}
         version={`${ask.show.name}, ${dayAndMonth(ask.show.date)}`}
       >
@@ -89,7 +97,7 @@ function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow 
           <div>
             <h3>What the week says</h3>
             {week.evidence.words.map((sentence) => (
-              <p key={sentence}>{sentence}</p>
+              <p key={sentence}>{say(sentence)}</p>
             ))}
           </div>
           <Decisions />
@@ -145,7 +153,7 @@ function Decisions(): JSX.Element {
       {decided.map(({ day, title, why }) => (
         <p key={`${day} ${title}`}>
           <strong>{`${dateWords(day)}: ${title}.`}</strong>
-          {` ${why}`}
+          {` ${say(why)}`}
         </p>
       ))}
     </div>

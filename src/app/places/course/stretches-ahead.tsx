@@ -5,6 +5,7 @@ import { dayAndMonth } from '#core/words/dates.ts';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { say } from '../../views/say.ts';
 import { capital } from './course-words.ts';
 
 /** Stretches ahead, each with what the scale will do, so that nobody reads water as fat. */
@@ -30,5 +31,7 @@ export function jumpWords(jump: ForetoldJump | undefined): string {
   if (jump === undefined) return 'The scale will not tell it from other days.';
   const { on, riseKg, waterKg, tissueKg, goneBy } = jump;
   const gone = goneBy === undefined ? 'not all gone before the show' : `gone by ${dayAndMonth(goneBy)}`;
-  return `The scale will stand ${riseKg.mean.toFixed(1)} kg higher on ${dayAndMonth(on)} (9 times of 10 between ${riseKg.q05.toFixed(1)} and ${riseKg.q95.toFixed(1)}): ${waterKg.toFixed(1)} kg of it water, ${gone}; ${Math.abs(tissueKg).toFixed(1)} kg tissue.`;
+  return say(
+    `The scale will stand ${riseKg.mean.toFixed(1)} kg higher on ${dayAndMonth(on)} (9 times of 10 between ${riseKg.q05.toFixed(1)} kg and ${riseKg.q95.toFixed(1)} kg): ${waterKg.toFixed(1)} kg of it water, ${gone}; ${Math.abs(tissueKg).toFixed(1)} kg tissue.`,
+  );
 }

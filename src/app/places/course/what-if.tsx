@@ -6,6 +6,7 @@ import { Caution } from '../../parts/caution.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { StepperField } from '../../parts/stepper-field.tsx';
 import { go, pathTo } from '../../shell/route.ts';
+import { say } from '../../views/say.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { changeTried, triedChange } from '../../views/what-if-view.ts';
 import { openCorrection } from './correction-draft.ts';
@@ -82,7 +83,7 @@ function Attempt({ now, attempt }: { readonly now: CourseNow; readonly attempt: 
         <Figure value={Math.round(cardioKcal)} unit="kcal" label="Cardio a day" why={why} />
         <Figure value={lossPercentPerWeek} unit="% a week" decimals={2} label="Loss" why={why} />
       </div>
-      {limit && <Caution title="Not planned" words={limit.words} source={sourceWords(limit.source)} />}
+      {limit && <Caution title="Not planned" words={say(limit.words)} source={sourceWords(limit.source)} />}
       <div class="row">
         <Button onPress={() => (triedChange.value = {})}>Back to the plan</Button>
         {!limit && <Button onPress={take}>Take this change</Button>}

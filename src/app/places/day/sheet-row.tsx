@@ -13,6 +13,7 @@ import { HealthRow } from './health-row.tsx';
 import { MealItems } from './meal-items.tsx';
 import { MealTools } from './meal-tools.tsx';
 import { macroWords } from './macro-words.ts';
+import { ShowRow } from './show-row.tsx';
 
 /** One line of the run sheet; the next one stands open with what it needs. */
 export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
@@ -56,6 +57,8 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
           )}
         </RunRow>
       );
+    case 'show':
+      return <ShowRow show={thing.show} task={thing.task} state={state} look={look} />;
     case 'eaten':
       return <EatenRow eaten={thing.eaten} />;
     case 'meal':

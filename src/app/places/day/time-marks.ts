@@ -35,6 +35,8 @@ function markOf({ at, thing }: RunSheetRow): Pick<TimeMark, 'until' | 'label' | 
       return { label: thing.task.data.title, kind: 'other' };
     case 'draw':
       return { label: 'blood draw', kind: 'other' };
+    case 'show':
+      return { label: thing.task.title, kind: thing.task.meal ? 'meal' : 'other' };
     case 'doses':
     case 'dose-done':
     case 'draw-lines':

@@ -26,7 +26,7 @@ import { today } from '../../state/clock.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { draftOfDraw, drawDraft, readDrawDraft, type DrawDraft } from './draw-draft.ts';
 
 const problems = signal<readonly Problem[]>([]);

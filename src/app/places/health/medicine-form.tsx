@@ -16,7 +16,7 @@ import { today } from '../../state/clock.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { medicines } from './medicine-list.tsx';
 
 const medicineDraft = v.strictObject({

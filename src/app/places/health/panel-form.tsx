@@ -25,7 +25,7 @@ import { today } from '../../state/clock.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { correct, ledger, record } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { unitSign } from './lab-words.ts';
 import {
   draftOfPanel,

@@ -18,7 +18,7 @@ import { TextField } from '../../parts/text-field.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { health } from '../../views/health-view.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import {

@@ -25,7 +25,7 @@ import { ledger, record } from '../../state/open-journal.ts';
 import { health } from '../../views/health-view.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { sourceWords } from '../../views/source-words.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import {
   CADENCES,
   draftOfRegimen,

@@ -1,0 +1,77 @@
+import { roundTo } from '#core/units/rounding.ts';
+import { kg, sentenceOfSet, wordsOfLoad } from '../session/set-words.ts';
+import { oneRepEquations, PUBLISHED_ERROR_PERCENT, STUDIED_REPS } from '../strength/one-rep-equations.ts';
+import type { AskedSet } from './ask-set.ts';
+import type { SetToCome, WhatToBeat } from './what-to-beat.ts';
+
+/** Why a set is asked for as it is, in plain sentences with the numbers that decided it. */
+export function beatWords(beat: Omit<WhatToBeat, 'why'>, ahead: SetToCome): string[] {
+  const { last, best, asked } = beat;
+  if (!last || !asked)
+    return [
+      'Nothing comparable is logged yet: take a load you are sure of, and log what is left in reserve.',
+    ];
+  const sentences = [`Last time, on ${last.day}: ${sentenceOfSet(last.fact.data)}.`];
+  if (best && best.fact !== last.fact)
+    sentences.push(`The best so far, on ${best.day}: ${sentenceOfSet(best.fact.data)}.`);
+  return [
+    ...sentences,
+    ...expectedWords(beat, asked),
+    ruleWords(asked, ahead),
+    ...loadWords(beat),
+    ...oneRepWords(beat),
+  ];
+}
+
+function expectedWords({ expected }: Omit<WhatToBeat, 'why'>, asked: AskedSet): string[] {
+  if (!expected) return [];
+  const { median, q05, q95 } = expected;
+  return [
+    `Today ${wordsOfLoad(asked.load)} is expected to allow ${median} repetitions to failure, nine times of ten between ${q05} and ${q95}; fatigue of this session, days since and body mass are in it.`,
+  ];
+}
+
+function ruleWords({ rule, reps, load, chance }: AskedSet, { caution, push }: SetToCome): string {
+  const asks = `${wordsOfLoad(load)} for ${reps}`;
+  const likely = chance === undefined ? '' : `, with a chance of ${roundTo(100 * chance, 0)} %`;
+  switch (rule) {
+    case 'one repetition more':
+      return `One repetition more than last time is asked: ${asks}${likely}.`;
+    case 'next load':
+      return `Last time reached the most repetitions of the scheme, so the next load is asked: ${asks}${likely}.`;
+    case 'as last time':
+      return push === 'match'
+        ? `As much as last time is asked, not more: ${asks}${likely}. Holding strength is the aim now.`
+        : `As much as last time is asked: ${asks}${likely}; more is unlikely today.`;
+    case 'less today':
+      return `As much as last time is unlikely today; ${asks} is asked${likely}. That is a day, not a loss.`;
+    case 'held by the caution': {
+      const bounds = [
+        ...(caution.ceilingKg === undefined ? [] : [`at most ${kg(caution.ceilingKg)}`]),
+        ...(caution.repsFloor === undefined ? [] : [`at least ${caution.repsFloor} repetitions`]),
+      ];
+      return `The caution of this exercise holds it: ${bounds.join(', ')}; ${asks} is asked${likely}.`;
+    }
+  }
+}
+
+function loadWords({ loadForReps }: Omit<WhatToBeat, 'why'>): string[] {
+  if (!loadForReps) return [];
+  const { reps, loadKg, sdShare } = loadForReps;
+  return [
+    `For ${reps} repetitions with the reserve wanted the load would be about ${roundTo(loadKg, 0)} kg in comparable kilograms, give or take ${roundTo(100 * sdShare, 0)} %.`,
+  ];
+}
+
+function oneRepWords({ oneRep }: Omit<WhatToBeat, 'why'>): string[] {
+  if (!oneRep) return [];
+  if (!oneRep.studied)
+    return [
+      `The best set lies outside the repetitions on which one-repetition equations were studied (${STUDIED_REPS.low} to ${STUDIED_REPS.high}), so none is worked out.`,
+    ];
+  const { lowKg, medianKg, highKg } = oneRep.value;
+  const { low, high } = PUBLISHED_ERROR_PERCENT;
+  return [
+    `One-repetition maximum from the best set by ${oneRepEquations.length} published equations: ${roundTo(medianKg, 0)} kg, between ${roundTo(lowKg, 0)} kg and ${roundTo(highKg, 0)} kg; their error was ${low} to ${high} % where it was measured.`,
+  ];
+}

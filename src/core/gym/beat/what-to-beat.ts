@@ -1,0 +1,98 @@
+import type { BodySide, SetKind } from '#core/journal/kinds/gym-scheme.ts';
+import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
+import type { Kilograms } from '#core/units/quantities.ts';
+import type { Studied } from '#core/science/studied-range.ts';
+import type { Exercise } from '../book/exercise-book.ts';
+import { comparableLoad } from '../loads/comparable-load.ts';
+import { nextFigure } from '../loads/load-step.ts';
+import { estimateOneRep, type OneRepEstimate } from '../strength/one-rep-equations.ts';
+import { runSeries } from '../strength/run-series.ts';
+import { seriesOf } from '../strength/series-of-step.ts';
+import { loadAhead, repsAhead, type RepsAhead } from '../strength/strength-ahead.ts';
+import type { StrengthBelief } from '../strength/strength-filter.ts';
+import type { LoggedSet, StrengthLog } from '../strength/strength-log.ts';
+import { type AskedSet, askSet, type Push } from './ask-set.ts';
+import { beatWords } from './beat-words.ts';
+import { bestSet, lastComparable } from './best-set.ts';
+
+/** A set to come, with what is known of it. */
+export interface SetToCome {
+  readonly exercise: Exercise;
+  readonly set: SetKind;
+  readonly number: number;
+  readonly side: BodySide | undefined;
+  readonly machine?: string | undefined;
+  /** The session under way, whose own sets are no mark to beat. */
+  readonly session: string;
+  readonly dayNumber: number;
+  /** Work already done in the session, see `precedingWork`. */
+  readonly before: number;
+  readonly massKg: Kilograms | undefined;
+  readonly reps: { readonly min: number; readonly max: number } | undefined;
+  readonly rir: number | undefined;
+  readonly loadKg?: Kilograms | undefined;
+  readonly push: Push;
+  /** The caution of the exercise, with whatever noted pain has lowered. */
+  readonly caution: { readonly ceilingKg?: Kilograms | undefined; readonly repsFloor?: number | undefined };
+  readonly place?: string | undefined;
+}
+
+export interface WhatToBeat {
+  readonly last: LoggedSet | undefined;
+  readonly best: LoggedSet | undefined;
+  /** Repetitions to failure expected with the load asked for (GYM-24). */
+  readonly expected: RepsAhead | undefined;
+  readonly asked: AskedSet | undefined;
+  /** Load for the middle of the scheme's repetitions, with the reserve wanted. */
+  readonly loadForReps:
+    | { readonly reps: number; readonly loadKg: Kilograms; readonly sdShare: number }
+    | undefined;
+  /** One-repetition maximum from the best set by the published equations, or that it lies outside them (GYM-21). */
+  readonly oneRep: Studied<OneRepEstimate> | undefined;
+  readonly why: readonly string[];
+}
+
+/** Reserve aimed at where the scheme does not say. Common practice, no source. */
+const USUAL_RESERVE = 1;
+
+/** What a set is to beat (GYM-25): last time, the best, what is expected today, and what is asked. */
+export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
+  const { exercise, side, machine } = ahead;
+  const series = seriesOf(log, { exercise: exercise.exercise, side, machine });
+  const sets = series?.sets ?? [];
+  const earlier = sets.filter(({ session }) => session !== ahead.session);
+  const last = lastComparable(sets, ahead.session, ahead.set, ahead.number);
+  const best = bestSet(earlier);
+  const belief = series && runSeries(sets).belief;
+  const rir = ahead.rir ?? USUAL_RESERVE;
+  const read = (load: SetLoad) => comparableLoad(load, exercise, log.book, ahead.massKg)?.loadKg;
+  const expectedWith = (load: SetLoad): RepsAhead | undefined => {
+    const loadKg = read(load);
+    return belief && loadKg !== undefined ? repsAhead(belief, loadKg, ahead) : undefined;
+  };
+  const asked = askSet({
+    last: last && { load: last.fact.data.load, reps: last.reps },
+    reps: ahead.reps,
+    rir,
+    push: ahead.push,
+    caution: ahead.caution,
+    nextFigure: (load, figureKg, way) => nextFigure(load, figureKg, way, log.book, ahead.place),
+    chanceOf: (load, reps) => expectedWith(load)?.chanceOf(reps),
+  });
+  const answer = {
+    last,
+    best,
+    expected: asked && expectedWith(asked.load),
+    asked,
+    loadForReps: belief && loadFor(belief, ahead, rir),
+    oneRep: best && estimateOneRep(best.loadKg, best.reps + (best.fact.data.rir ?? 0)),
+  };
+  return { ...answer, why: beatWords(answer, ahead) };
+}
+
+function loadFor(belief: StrengthBelief, ahead: SetToCome, rir: number): WhatToBeat['loadForReps'] {
+  if (!ahead.reps) return undefined;
+  const reps = Math.round((ahead.reps.min + ahead.reps.max) / 2);
+  const { loadKg, sd } = loadAhead(belief, reps + rir, ahead);
+  return { reps, loadKg, sdShare: sd };
+}
