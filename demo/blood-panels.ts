@@ -12,7 +12,7 @@ type Line = readonly [
   high?: number,
 ];
 
-/** Two mornings of the same invented laboratory; the second came sixteen hours after a leg session. */
+/** Two mornings of the same invented laboratory; the second came the morning after the legs. */
 const lines: readonly Line[] = [
   ['Hemoglobin', 13.4, 12.9, 'g/dL', 12, 15.5],
   ['Hematocrit', 40.1, 38.8, '%', 36, 46],
@@ -25,7 +25,7 @@ const lines: readonly Line[] = [
   ['Cystatin C', 0.79, 0.8, 'mg/L', 0.6, 1],
   ['AST', 24, 82, 'U/L', undefined, 35],
   ['ALT', 21, 51, 'U/L', undefined, 35],
-  ['Creatine kinase', 138, 1860, 'U/L', undefined, 170],
+  ['Creatine kinase', 164, 1860, 'U/L', undefined, 170],
   ['GGT', 14, 13, 'U/L', undefined, 40],
   ['Alkaline phosphatase', 62, 60, 'U/L', 35, 105],
   ['Bilirubin, total', 0.6, 0.7, 'mg/dL', undefined, 1.2],
@@ -50,7 +50,6 @@ export function writePanel(scribe: Scribe, day: string, which: 0 | 1): void {
       date: day,
       time: which === 0 ? '07:40' : '07:35',
       fastedHours: 12,
-      hoursSinceHardTraining: which === 0 ? 62 : 16,
     },
     taking: [
       { substance: 'creatine', mgPerDay: 5000 },

@@ -8,19 +8,17 @@ import { addDays } from '../units/civil-date.ts';
 export function circumstancesOf(ledger: Ledger, drawnOn: string): SheetCircumstances {
   const from = addDays(drawnOn, -7);
   const within = ({ day }: { readonly day: string }) => day >= from && day < drawnOn;
-  const sessions = new Set(
-    ledger
-      .of('set-done')
-      .filter(within)
-      .map(({ day }) => day),
-  ).size;
+  const sets = ledger.of('set-done');
+  const sessions = new Set(sets.filter(within).map(({ day }) => day)).size;
   const cardio = ledger.of('cardio-done').filter(within);
   const minutes = cardio.reduce((sum, { data }) => sum + data.minutes, 0);
   const lastMenses = cyclesIn(ledger, drawnOn).began.at(-1);
   const week = weeklyRecovery(ledger, from);
   return {
     training: [
-      `Resistance training on ${sessions} of the seven days before`,
+      sets.length === 0
+        ? 'Resistance training: not logged'
+        : `Resistance training on ${sessions} of the seven days before`,
       `Cardio: ${minutes} min in ${cardio.length} sessions`,
     ],
     feelings: [

@@ -52,7 +52,6 @@ export function DrawForm({ draw }: { readonly draw: PlannedDraw | undefined }): 
   const change = (part: Partial<DrawDraft>): void => {
     typed.value = { ...typed.value, ...part };
   };
-  const { date, atMinutes, laboratory, fasting } = typed.value;
   return (
     <Page
       title={draw ? 'Move the draw' : 'Plan a blood draw'}
@@ -60,36 +59,7 @@ export function DrawForm({ draw }: { readonly draw: PlannedDraw | undefined }): 
     >
       <Form onSubmit={() => void keep(typed.value, key, draw)} problems={problems.value}>
         <Columns wide="even">
-          <Section title="When and where" detail="a week ahead gives muscle time to settle">
-            <div class="stack">
-              <DateField
-                label="Draw on"
-                value={date}
-                min={today.value}
-                onValue={(day) => change({ date: day })}
-                problem={problemAt(problems.value, 'date')}
-              />
-              <ClockField
-                label="At"
-                value={atMinutes}
-                onValue={(minutes) => change({ atMinutes: minutes })}
-                problem={problemAt(problems.value, 'atMinutes')}
-                hint="in the morning, the same hour as last time"
-              />
-              <TextField
-                label="Laboratory"
-                value={laboratory}
-                onValue={(text) => change({ laboratory: text })}
-                optional
-              />
-              <CheckField
-                label="Fasting"
-                detail="12 h without food, water is free"
-                checked={fasting}
-                onChecked={(on) => change({ fasting: on })}
-              />
-            </div>
-          </Section>
+          <WhenAndWhere typed={typed.value} change={change} />
           <Section title="What is to be measured" detail="empty: everything is guarded">
             <Wanted typed={typed.value} change={change} />
           </Section>
@@ -104,15 +74,50 @@ export function DrawForm({ draw }: { readonly draw: PlannedDraw | undefined }): 
   );
 }
 
-const SHOWN = 6;
-
-function Wanted({
-  typed,
-  change,
-}: {
+interface PartProps {
   readonly typed: DrawDraft;
   readonly change: (part: Partial<DrawDraft>) => void;
-}): JSX.Element {
+}
+
+function WhenAndWhere({ typed, change }: PartProps): JSX.Element {
+  const { date, atMinutes, laboratory, fasting } = typed;
+  return (
+    <Section title="When and where" detail="a week ahead gives muscle time to settle">
+      <div class="stack">
+        <DateField
+          label="Draw on"
+          value={date}
+          min={today.value}
+          onValue={(day) => change({ date: day })}
+          problem={problemAt(problems.value, 'date')}
+        />
+        <ClockField
+          label="At"
+          value={atMinutes}
+          onValue={(minutes) => change({ atMinutes: minutes })}
+          problem={problemAt(problems.value, 'atMinutes')}
+          hint="in the morning, the same hour as last time"
+        />
+        <TextField
+          label="Laboratory"
+          value={laboratory}
+          onValue={(text) => change({ laboratory: text })}
+          optional
+        />
+        <CheckField
+          label="Fasting"
+          detail="12 h without food, water is free"
+          checked={fasting}
+          onChecked={(on) => change({ fasting: on })}
+        />
+      </div>
+    </Section>
+  );
+}
+
+const SHOWN = 6;
+
+function Wanted({ typed, change }: PartProps): JSX.Element {
   const query = useSignal('');
   const last = panelsIn(ledger.value).at(-1);
   const add = (names: readonly string[]): void => {

@@ -23,6 +23,7 @@ import { athlete } from '../../views/athlete-view.ts';
 import { health } from '../../views/health-view.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { EnergyScreenSection } from './energy-screen-section.tsx';
+import '../course/check-in-screen.css';
 import { feelingDraft, readFeelingDraft, SCORES, type FeelingDraft } from './feeling-draft.ts';
 
 const problems = signal<readonly Problem[]>([]);
@@ -65,7 +66,7 @@ interface FieldsProps {
 function Fields({ typed, change }: FieldsProps): JSX.Element {
   const { noted } = health.value.recovery;
   return (
-    <div class="stack">
+    <div class="stack scores">
       {Object.keys(noted).length > 0 && (
         <Note>Something is noted for today already; what you add here counts for its own line.</Note>
       )}
@@ -133,7 +134,7 @@ function Weeks(): JSX.Element {
         captionHidden
         columns={[
           { key: 'week', label: 'Week to' },
-          { key: 'heart', label: 'Heart', unit: 'a minute', numeric: true },
+          { key: 'heart', label: 'Heart', unit: '/min', numeric: true },
           { key: 'sleep', label: 'Sleep', unit: 'h', numeric: true },
           { key: 'mood', label: 'Mood', numeric: true },
           { key: 'libido', label: 'Libido', numeric: true },

@@ -57,10 +57,13 @@ function ResultRow({ result }: { readonly result: PanelResult }): JSX.Element {
 }
 
 function intervalLine({ interval, change }: PanelResult): string {
-  const own = interval === undefined ? '' : interval.own ? ', the laboratory’s' : ', from the table here';
+  const table = interval === undefined || interval.own ? '' : ', from the table here';
+  const percent = change && writeNumber(change.percent, 0, true);
   const moved =
     change === undefined
       ? ''
-      : `; ${writeNumber(change.percent, 0, true)} % since ${dayAndMonth(change.since)}, ${change.real ? 'a real change' : 'within wandering'}`;
-  return `interval ${intervalWords(interval)}${own}${moved}`;
+      : change.real
+        ? `; ${percent} % since ${dayAndMonth(change.since)}, a real change`
+        : `; ${percent} %, within wandering`;
+  return `interval ${intervalWords(interval)}${table}${moved}`;
 }

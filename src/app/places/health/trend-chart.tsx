@@ -27,8 +27,8 @@ export function TrendChart({ trend }: { readonly trend: AnalyteTrend }): JSX.Ele
       dots={[{ name: 'Panels', points: dots }]}
       bands={corridor.length > 0 ? [{ name: 'Still wandering', points: corridor }] : []}
       levels={[
-        ...(interval?.low === undefined ? [] : [{ value: interval.low, words: 'interval from' }]),
-        ...(interval?.high === undefined ? [] : [{ value: interval.high, words: 'interval to' }]),
+        ...(interval?.low === undefined ? [] : [{ value: interval.low, words: 'lower end' }]),
+        ...(interval?.high === undefined ? [] : [{ value: interval.high, words: 'upper end' }]),
       ]}
     />
   );
