@@ -213,12 +213,12 @@ function DoneToday(): JSX.Element | null {
   return (
     <Section title="Done today">
       <List>
-        {done.map(({ entry, data, at }) => (
+        {done.map(({ entry, data, minutes }) => (
           <ListRow
             key={entry.id}
             state="done"
             title={data.activity}
-            detail={`${formatClock(at)}, ${data.minutes} min, ${data.beforeFood ? 'before' : 'after'} food`}
+            detail={`${formatClock(minutes)}, ${data.minutes} min, ${data.beforeFood ? 'before' : 'after'} food`}
             href={pathTo('journal', 'entry', entry.id)}
           />
         ))}

@@ -1,13 +1,32 @@
 import type { JSX } from 'preact';
 import type { PlaceProps } from '../../shell/places.ts';
+import { AddScreen } from './add-screen.tsx';
 import { CardioScreen } from './cardio-screen.tsx';
+import { ChangeScreen } from './change-screen.tsx';
+import { DoneScreen } from './done-screen.tsx';
 import { GymScreen } from './gym-screen.tsx';
 import { LoadsScreen } from './loads-screen.tsx';
+import { PainScreen } from './pain-screen.tsx';
+import { SessionScreen } from './session-screen.tsx';
+import { VolumeScreen } from './volume-screen.tsx';
 import { WeightsScreen } from './weights-screen.tsx';
 
-/** The session, loads and plates, machines, cardio. */
+/** The session, what lifting tells, loads and plates, machines, cardio. */
 export default function GymPlace({ path }: PlaceProps): JSX.Element {
-  switch (path[0]) {
+  const [screen, id = ''] = path;
+  switch (screen) {
+    case 'session':
+      return <SessionScreen />;
+    case 'change':
+      return <ChangeScreen key={id} slot={id} />;
+    case 'add':
+      return <AddScreen />;
+    case 'pain':
+      return <PainScreen key={id} exercise={id} />;
+    case 'done':
+      return <DoneScreen key={id} session={id} />;
+    case 'volume':
+      return <VolumeScreen />;
     case 'cardio':
       return <CardioScreen />;
     case 'loads':

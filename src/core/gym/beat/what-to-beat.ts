@@ -43,6 +43,8 @@ export interface WhatToBeat {
   /** Repetitions to failure expected with the load asked for (GYM-24). */
   readonly expected: RepsAhead | undefined;
   readonly asked: AskedSet | undefined;
+  /** The same for any other load of the exercise; undefined where nothing compares with it. */
+  readonly expectedWith: (load: SetLoad) => RepsAhead | undefined;
   /** Load for the middle of the scheme's repetitions, with the reserve wanted. */
   readonly loadForReps:
     | { readonly reps: number; readonly loadKg: Kilograms; readonly sdShare: number }
@@ -84,6 +86,7 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
     best,
     expected: asked && expectedWith(asked.load),
     asked,
+    expectedWith,
     loadForReps: belief && loadFor(belief, ahead, rir),
     oneRep: best && estimateOneRep(best.loadKg, best.reps + (best.fact.data.rir ?? 0)),
   };
