@@ -3,9 +3,12 @@ import type { PlaceProps } from '../../shell/places.ts';
 import { AddScreen } from './add-screen.tsx';
 import { CardioScreen } from './cardio-screen.tsx';
 import { ChangeScreen } from './change-screen.tsx';
+import { DescribeScreen } from './describe-screen.tsx';
 import { DoneScreen } from './done-screen.tsx';
 import { GymScreen } from './gym-screen.tsx';
 import { LoadsScreen } from './loads-screen.tsx';
+import { MachineScreen } from './machine-screen.tsx';
+import { MachinesScreen } from './machines-screen.tsx';
 import { PainScreen } from './pain-screen.tsx';
 import { SessionScreen } from './session-screen.tsx';
 import { VolumeScreen } from './volume-screen.tsx';
@@ -25,6 +28,12 @@ export default function GymPlace({ path }: PlaceProps): JSX.Element {
       return <PainScreen key={id} exercise={id} />;
     case 'done':
       return <DoneScreen key={id} session={id} />;
+    case 'machines':
+      return <MachinesScreen />;
+    case 'machine':
+      return <MachineScreen key={id} id={id} />;
+    case 'describe':
+      return <DescribeScreen key={id} id={id} />;
     case 'volume':
       return <VolumeScreen />;
     case 'cardio':

@@ -21,7 +21,7 @@ import { LoadFields } from './load-fields.tsx';
 import { LoadPlates } from './load-plates.tsx';
 import { LoadedAs } from './loaded-as.tsx';
 import { keyOfStep, prefilled, readSet, setDraft, type SetDraft } from './set-draft.ts';
-import { ToBeat } from './to-beat.tsx';
+import { SetsBefore, ToBeat } from './to-beat.tsx';
 
 interface NextSetProps {
   readonly walk: SessionWalk;
@@ -53,7 +53,6 @@ export function NextSet({ walk, now, onLogged }: NextSetProps): JSX.Element {
   };
   return (
     <Section title="This set" titleHidden>
-      {step.side !== undefined && <p class="set-side">{`${step.side} side`}</p>}
       <ToBeat now={now} load={readLoad(typed.load)} />
       <SetFields typed={typed} change={change} now={now} walk={walk} problem={problem.value} />
       {problem.value && (
@@ -120,6 +119,7 @@ function SetFields({ typed, change, now, walk, problem }: SetFieldsProps): JSX.E
         />
       )}
       <LoadedAs step={step} typed={typed} change={change} />
+      <SetsBefore now={now} />
     </div>
   );
 }

@@ -22,40 +22,53 @@ interface ToBeatProps {
 /** What the set is to beat, and what keeps it from hurting. */
 export function ToBeat({ now, load }: ToBeatProps): JSX.Element {
   const { beat, step } = now;
-  const { asked, last, best } = beat;
-  const expected = load.ok ? beat.expectedWith(load.value) : beat.expected;
+  const { asked } = beat;
   return (
     <>
       <Protect now={now} />
-      {asked === undefined ? (
-        <Note>{say(beat.why[0] ?? '')}</Note>
-      ) : (
-        <Figure
-          label={step.set === 'warm-up' ? 'Towards' : 'Asked'}
-          value={`${shortLoadWords(asked.load)} × ${asked.reps}`}
-          size="large"
-          why={() => whyAsked(now)}
-        />
-      )}
-      {last && (
-        <Facts
-          items={[
-            { name: `Last time, ${dateWords(last.day)}`, value: setWords(last.fact.data) },
-            ...(best && best.fact !== last.fact
-              ? [{ name: `Best, ${dateWords(best.day)}`, value: setWords(best.fact.data) }]
-              : []),
-            ...(expected && step.set !== 'warm-up'
-              ? [
-                  {
-                    name: 'Expected today, to failure',
-                    value: `${expected.median} (${expected.q05} to ${expected.q95})`,
-                  },
-                ]
-              : []),
-          ]}
-        />
-      )}
+      <div class="set-head">
+        {step.side !== undefined && <p class="set-side">{`${step.side} side`}</p>}
+        {asked && (
+          <Figure
+            label={step.set === 'warm-up' ? 'Towards' : 'Asked'}
+            value={`${shortLoadWords(asked.load)} × ${asked.reps}`}
+            size="large"
+            why={() => whyAsked(now)}
+          />
+        )}
+      </div>
+      {asked ? <p class="set-beat">{beatLine(now, load)}</p> : <Note>{say(beat.why[0] ?? '')}</Note>}
     </>
+  );
+}
+
+function beatLine({ beat, step }: StepNow, load: Outcome<SetLoad>): string {
+  const { last, best } = beat;
+  const expected = load.ok ? beat.expectedWith(load.value) : beat.expected;
+  const short = ({ fact }: NonNullable<typeof last>): string =>
+    `${shortLoadWords(fact.data.load)} × ${fact.data.reps}`;
+  return [
+    ...(last ? [`Last time ${short(last)}`] : []),
+    ...(best && best.fact !== last?.fact ? [`best ${short(best)}`] : []),
+    ...(expected && step.set !== 'warm-up'
+      ? [`today ${expected.median} to failure, likely ${expected.q05} to ${expected.q95}`]
+      : []),
+  ].join('; ');
+}
+
+/** The sets behind what is asked, in full. */
+export function SetsBefore({ now }: { readonly now: StepNow }): JSX.Element | null {
+  const { last, best } = now.beat;
+  if (!last) return null;
+  return (
+    <Facts
+      items={[
+        { name: `Last time, ${dateWords(last.day)}`, value: setWords(last.fact.data) },
+        ...(best && best.fact !== last.fact
+          ? [{ name: `Best, ${dateWords(best.day)}`, value: setWords(best.fact.data) }]
+          : []),
+      ]}
+    />
   );
 }
 
