@@ -1,8 +1,11 @@
 import type { Entry } from '#core/journal/entry.ts';
 import type { Ledger } from '#core/journal/ledger.ts';
 import type { Problem } from '#core/problems/problem.ts';
+import { calendarOf } from '#core/cycle/calendar.ts';
 import { entriesToRows, rowsToEntries } from '#core/journal/csv-rows.ts';
+import { momentInZone } from '../time-zones/time-zones.ts';
 import { readCsv, writeCsv } from './csv.ts';
+import { writeCalendar } from './icalendar.ts';
 
 export interface FormatOptions {
   /** Only this kind of entry (export); the kind of rows that name none (import). */
@@ -52,5 +55,13 @@ const csvImport: JournalImport = {
   },
 };
 
-export const journalExports: readonly JournalExport[] = [csvExport];
+const calendarExport: JournalExport = {
+  name: 'ical',
+  says: 'a calendar (RFC 5545) of shows, dated tasks and stretches',
+  fileEnding: 'ics',
+  mediaType: 'text/calendar; charset=utf-8',
+  write: (ledger) => writeCalendar(calendarOf(ledger, momentInZone)),
+};
+
+export const journalExports: readonly JournalExport[] = [csvExport, calendarExport];
 export const journalImports: readonly JournalImport[] = [csvImport];

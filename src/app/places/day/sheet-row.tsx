@@ -12,6 +12,7 @@ import { capital } from '../../views/kitchen-view.ts';
 import { MealItems } from './meal-items.tsx';
 import { MealTools } from './meal-tools.tsx';
 import { macroWords } from './macro-words.ts';
+import { ShowRow } from './show-row.tsx';
 
 /** One line of the run sheet; the next one stands open with what it needs. */
 export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
@@ -55,6 +56,8 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
           )}
         </RunRow>
       );
+    case 'show':
+      return <ShowRow show={thing.show} task={thing.task} state={state} look={look} />;
     case 'eaten':
       return <EatenRow eaten={thing.eaten} />;
     case 'meal':

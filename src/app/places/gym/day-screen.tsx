@@ -12,7 +12,7 @@ import { TextField } from '../../parts/text-field.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
-import { book, gymDay } from '../../views/gym-view.ts';
+import { book, training } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import {
@@ -33,7 +33,7 @@ const problems = signal<readonly Problem[]>([]);
 
 /** The draft of a training day; the screens of its exercises change the same one. */
 export function draftOf(id: string): Signal<DayDraft> {
-  const known = gymDay.peek().templates.find(({ data }) => data.template === id);
+  const known = training.peek().templates.find(({ data }) => data.template === id);
   const start = known ? draftOfDay(known.data, (key) => book.peek().exercise(key).oneSide) : emptyDay;
   return draft(keyOf(id), dayDraft, start);
 }
@@ -45,9 +45,9 @@ function keyOf(id: string): string {
 /** A training day: exercises in order, alone or walked together. */
 export function DayScreen({ id }: { readonly id: string }): JSX.Element {
   const typed = draftOf(id);
-  const known = gymDay.value.templates.find(({ data }) => data.template === id);
+  const known = training.value.templates.find(({ data }) => data.template === id);
   return (
-    <Page title={known?.data.name ?? 'A training day'} back={pathTo('gym', 'days')}>
+    <Page title={known?.data.name ?? 'A training day'} back={pathTo('gym', 'templates')}>
       <Form onSubmit={() => void keep(typed.value, id)} problems={problems.value}>
         <Section title="The day">
           <TextField
@@ -104,7 +104,7 @@ function Block({ id, typed, place }: BlockProps): JSX.Element | null {
             key={slot}
             title={book.value.exercise(exercise).name}
             detail={`${sets.map(schemeWords).join('; ')}${sides === 'one at a time' ? '; one side at a time' : ''}`}
-            href={pathTo('gym', 'day', id, slot)}
+            href={pathTo('gym', 'template', id, slot)}
           />
         ))}
       </List>
@@ -147,14 +147,14 @@ async function keep(typed: DayDraft, id: string): Promise<void> {
   problems.value = saved.status === 'refused' ? [saved.problem] : [];
   if (saved.status === 'refused') return;
   clearDraft(keyOf(id));
-  go(pathTo('gym', 'days'));
+  go(pathTo('gym', 'templates'));
 }
 
-async function putAway(day: (typeof gymDay.value.templates)[number]['data']): Promise<void> {
+async function putAway(day: (typeof training.value.templates)[number]['data']): Promise<void> {
   const saved = await record(
     'session-planned',
     { ...day, retired: true },
     { says: `${day.name} is put away` },
   );
-  if (saved.status !== 'refused') go(pathTo('gym', 'days'));
+  if (saved.status !== 'refused') go(pathTo('gym', 'templates'));
 }

@@ -7,11 +7,11 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { gymDay } from '../../views/gym-view.ts';
+import { training } from '../../views/training-view.ts';
 
 /** The training days, each with its exercises and sets. */
 export function DaysScreen(): JSX.Element {
-  const { templates } = gymDay.value;
+  const { templates } = training.value;
   return (
     <Page title="Training days" back={pathTo('gym')}>
       {templates.length === 0 ? (
@@ -29,7 +29,7 @@ export function DaysScreen(): JSX.Element {
                   key={data.template}
                   title={data.name}
                   detail={`${count} ${count === 1 ? 'exercise' : 'exercises'}${lastDay === undefined ? '' : `; last on ${dateWords(lastDay)}`}`}
-                  href={pathTo('gym', 'day', data.template)}
+                  href={pathTo('gym', 'template', data.template)}
                 />
               );
             })}
@@ -37,7 +37,7 @@ export function DaysScreen(): JSX.Element {
         </Section>
       )}
       <ActionBar>
-        <Button kind="next" wide href={pathTo('gym', 'day', 'new')}>
+        <Button kind="next" wide href={pathTo('gym', 'template', 'new')}>
           Put a day together
         </Button>
       </ActionBar>

@@ -12,7 +12,7 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
-import { book, gym } from '../../views/gym-view.ts';
+import { book, gym } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
 import { draftOfExercise, exerciseDraft, readExercise, type ExerciseDraft } from './exercise-draft.ts';
 import { CautionFields, WhatFields, type ExerciseFieldsProps } from './exercise-fields.tsx';

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { Exercise } from '#core/gym/book/exercise-book.ts';
 import { wordsOfMuscle } from '#core/tables/muscles.ts';
 import { SearchField } from '../../parts/search-field.tsx';
-import { book } from '../../views/gym-view.ts';
+import { book } from '../../views/training-view.ts';
 import { findExercises } from './find-exercises.ts';
 
 interface ExerciseSearchProps {

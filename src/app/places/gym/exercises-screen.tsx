@@ -7,7 +7,7 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { Tag } from '../../parts/tag.tsx';
 import { go, pathTo } from '../../shell/route.ts';
-import { book, gym } from '../../views/gym-view.ts';
+import { book, gym } from '../../views/training-view.ts';
 import { ExerciseSearch } from './exercise-search.tsx';
 
 /** Exercises: those trained and described first; every other one by its name or muscle. */

@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
 import type { PlaceProps } from '../../shell/places.ts';
-import { AddScreen } from './add-screen.tsx';
 import { CardioScreen } from './cardio-screen.tsx';
 import { ChangeScreen } from './change-screen.tsx';
 import { DayScreen } from './day-screen.tsx';
@@ -16,7 +15,6 @@ import { MachinesScreen } from './machines-screen.tsx';
 import { PainScreen } from './pain-screen.tsx';
 import { SessionScreen } from './session-screen.tsx';
 import { SlotScreen } from './slot-screen.tsx';
-import { VolumeScreen } from './volume-screen.tsx';
 import { WeightsScreen } from './weights-screen.tsx';
 
 /** The session, what lifting tells, loads and plates, machines, cardio. */
@@ -24,11 +22,9 @@ export default function GymPlace({ path }: PlaceProps): JSX.Element {
   const [screen, id = '', part] = path;
   switch (screen) {
     case 'session':
-      return <SessionScreen />;
+      return <SessionScreen key={id} session={id} />;
     case 'change':
-      return <ChangeScreen key={id} slot={id} />;
-    case 'add':
-      return <AddScreen />;
+      return <ChangeScreen key={id} session={id} />;
     case 'pain':
       return <PainScreen key={id} exercise={id} />;
     case 'done':
@@ -43,16 +39,14 @@ export default function GymPlace({ path }: PlaceProps): JSX.Element {
       return <ExercisesScreen />;
     case 'exercise':
       return <ExerciseScreen key={id} id={id} />;
-    case 'days':
+    case 'templates':
       return <DaysScreen />;
-    case 'day':
+    case 'template':
       return part === undefined ? (
         <DayScreen key={id} id={id} />
       ) : (
         <SlotScreen key={part} id={id} slot={part} />
       );
-    case 'volume':
-      return <VolumeScreen />;
     case 'cardio':
       return <CardioScreen />;
     case 'loads':

@@ -1,125 +1,146 @@
 import type { JSX } from 'preact';
-import { dateWords } from '#core/words/dates.ts';
+import type { TrainingSession } from '#core/gym/session/training-sessions.ts';
+import type { TemplateNow } from '#core/cycle/gym-today.ts';
+import { dateWords, dayAndMonth } from '#core/words/dates.ts';
+import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { Columns } from '../../parts/columns.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
-import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
-import { record } from '../../state/open-journal.ts';
-import { gymDay, push } from '../../views/gym-view.ts';
+import { ledger, record } from '../../state/open-journal.ts';
+import { training } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
-import { TellsSection } from './tells-section.tsx';
+import { StrengthSections } from './strength-sections.tsx';
 
-/** The gym's front: today's session first, then what lifting tells, then what everything is made of. */
+/** The session of today first, then what lifting tells. */
 export function GymScreen(): JSX.Element {
+  const { open, templates, suggested, conflicts } = training.value;
+  const first = templates.find(({ data }) => data.template === suggested);
   return (
-    <Page title="Gym">
-      <Columns wide="first">
+    <Page title="Gym" detail={open ? 'a session is under way' : first && `today: ${first.data.name}`}>
+      <Columns wide="even">
         <div class="stack">
-          <TodaySection />
-          <TellsSection />
+          {conflicts.length > 0 && <Caution title="Cardio" words={conflicts} />}
+          <Templates templates={templates} suggested={suggested} open={open} />
+          <Section title="More">
+            <List>
+              <ListRow
+                title="Cardio"
+                detail="log it; its energy goes to Body"
+                href={pathTo('gym', 'cardio')}
+              />
+              <ListRow
+                title="Training days"
+                detail="exercises, sets, supersets"
+                href={pathTo('gym', 'templates')}
+              />
+              <ListRow title="Exercises" detail="your own, and cautions" href={pathTo('gym', 'exercises')} />
+              <ListRow
+                title="Warm-up and plates"
+                detail="what goes on the bar"
+                href={pathTo('gym', 'loads')}
+              />
+              <ListRow title="Bars and weights" detail="what the place has" href={pathTo('gym', 'weights')} />
+              <ListRow
+                title="Machines"
+                detail="pegs, and loadings that compare"
+                href={pathTo('gym', 'machines')}
+              />
+              <ListRow title="Note pain" detail="outside a session" href={pathTo('gym', 'pain')} />
+            </List>
+          </Section>
         </div>
         <div class="stack">
-          <RecentSection />
-          <CardioSection />
-          <AtHandSection />
+          <StrengthSections />
+          <Recent sessions={training.value.recent} />
         </div>
       </Columns>
+      <ActionBar>
+        <Start open={open} first={first} />
+      </ActionBar>
     </Page>
   );
 }
 
-async function begin(template: string | undefined, name: string): Promise<void> {
-  const place = gymDay.peek().recent[0]?.place;
-  const saved = await record(
-    'session-begun',
-    {
-      session: newId('session'),
-      ...(template === undefined ? { title: name } : { template }),
-      ...(place !== undefined && { place }),
-    },
-    { says: `${name} is begun` },
-  );
-  if (saved.status !== 'refused') go(pathTo('gym', 'session'));
+interface StartProps {
+  readonly open: TrainingSession | undefined;
+  readonly first: TemplateNow | undefined;
 }
 
-function TodaySection(): JSX.Element {
-  const { open, templates, suggested } = gymDay.value;
-  if (open) {
-    const name =
-      open.title ?? templates.find(({ data }) => data.template === open.template)?.data.name ?? 'Session';
+function Start({ open, first }: StartProps): JSX.Element {
+  if (open)
     return (
-      <Section title={name} detail="under way">
-        <Button kind="next" wide href={pathTo('gym', 'session')}>
-          Go on with it
-        </Button>
-      </Section>
+      <Button kind="next" wide href={pathTo('gym', 'session', open.session)}>
+        Go on with the session
+      </Button>
     );
-  }
-  const first = templates.find(({ data }) => data.template === suggested);
-  const others = templates.filter((one) => one !== first);
+  if (first)
+    return (
+      <Button kind="next" records wide onPress={() => void begin(first.data.template)}>
+        {`Begin: ${first.data.name}`}
+      </Button>
+    );
   return (
-    <Section title="Today" detail={push.value.push === 'match' ? 'match, not more' : undefined}>
-      {first ? (
-        <Button kind="next" records wide onPress={() => void begin(first.data.template, first.data.name)}>
-          {`Begin ${first.data.name}`}
-        </Button>
-      ) : (
-        <EmptyState
-          title="No training day is planned yet"
-          words="Put one together from the exercises, or begin without a plan and add as you go."
-        />
-      )}
-      {push.value.push === 'match' && <Note>{push.value.words}</Note>}
-      <List label="Other days">
-        {others.map(({ data, lastDay }) => (
+    <Button kind="next" records wide onPress={() => void begin(undefined)}>
+      Begin without a plan
+    </Button>
+  );
+}
+
+interface TemplatesProps {
+  readonly templates: readonly TemplateNow[];
+  readonly suggested: string | undefined;
+  readonly open: TrainingSession | undefined;
+}
+
+function Templates({ templates, suggested, open }: TemplatesProps): JSX.Element {
+  if (templates.length === 0)
+    return (
+      <EmptyState
+        title="No training day is planned yet"
+        words="Plan one once, and each session walks you through it; or begin without and add exercises as you go."
+        action={<Button href={pathTo('gym', 'template', 'new')}>Plan a training day</Button>}
+      />
+    );
+  return (
+    <Section title="Training days">
+      <List>
+        {templates.map(({ data, lastDay }) => (
           <ListRow
             key={data.template}
             title={data.name}
-            detail={lastDay === undefined ? 'not trained yet' : `last on ${dateWords(lastDay)}`}
-            figure={
-              <Button
-                records
-                label={`Begin ${data.name}`}
-                onPress={() => void begin(data.template, data.name)}
-              >
-                Begin
-              </Button>
-            }
+            detail={`${countOf(data)}${lastDay === undefined ? '' : `, last ${dayAndMonth(lastDay)}`}`}
+            state={data.template === suggested && !open ? 'next' : 'plain'}
+            {...(!open && { onPress: () => void begin(data.template) })}
           />
         ))}
       </List>
-      <div class="row">
-        <Button records onPress={() => void begin(undefined, 'Session')}>
-          Begin without a plan
-        </Button>
-        <Button kind="quiet" href={pathTo('gym', 'days')}>
-          Training days
-        </Button>
-      </div>
     </Section>
   );
 }
 
-const SHOWN = 4;
+function countOf({ blocks }: TemplateNow['data']): string {
+  const exercises = blocks.flatMap(({ slots }) => slots).length;
+  return `${exercises} ${exercises === 1 ? 'exercise' : 'exercises'}`;
+}
 
-function RecentSection(): JSX.Element | null {
-  const { recent, templates } = gymDay.value;
-  const ended = recent.filter(({ endedMs }) => endedMs !== undefined).slice(0, SHOWN);
-  if (ended.length === 0) return null;
+function Recent({ sessions }: { readonly sessions: readonly TrainingSession[] }): JSX.Element | null {
+  if (sessions.length === 0) return null;
+  const nameOf = ({ template, title }: TrainingSession) =>
+    title ?? ledger.value.of('session-planned').findLast(({ data }) => data.template === template)?.data.name;
   return (
-    <Section title="Done">
+    <Section title="Done of late">
       <List>
-        {ended.map(({ session, day, title, template }) => (
+        {sessions.map((session) => (
           <ListRow
-            key={session}
-            title={title ?? templates.find(({ data }) => data.template === template)?.data.name ?? 'Session'}
-            detail={dateWords(day)}
-            href={pathTo('gym', 'done', session)}
+            key={session.session}
+            title={nameOf(session) ?? 'Session'}
+            detail={dateWords(session.day)}
+            href={pathTo('gym', 'done', session.session)}
           />
         ))}
       </List>
@@ -127,49 +148,13 @@ function RecentSection(): JSX.Element | null {
   );
 }
 
-function CardioSection(): JSX.Element {
-  const { cardio, conflicts } = gymDay.value;
-  const { week, before } = cardio;
-  return (
-    <Section
-      title="Cardio"
-      detail="seven days"
-      action={
-        <Button kind="quiet" href={pathTo('gym', 'cardio')}>
-          Log cardio
-        </Button>
-      }
-    >
-      <p>{`${week.minutes} min in ${week.sessions} ${week.sessions === 1 ? 'session' : 'sessions'}, ${week.netKcal} kcal beyond rest; ${before.minutes} min in the seven days before.`}</p>
-      {conflicts.map((words) => (
-        <Caution key={words} title="In the way" words={words} />
-      ))}
-    </Section>
+async function begin(template: string | undefined): Promise<void> {
+  const session = newId('session');
+  const place = ledger.peek().latest('weights-counted')?.data.place;
+  const saved = await record(
+    'session-begun',
+    { session, ...(template !== undefined && { template }), ...(place !== undefined && { place }) },
+    { says: 'Session begun' },
   );
-}
-
-function AtHandSection(): JSX.Element {
-  return (
-    <Section title="At hand">
-      <List>
-        <ListRow
-          title="Warm-up and plates"
-          detail="sets up to a top set, as plates"
-          href={pathTo('gym', 'loads')}
-        />
-        <ListRow
-          title="Machines"
-          detail="by their pegs: where they are hard"
-          href={pathTo('gym', 'machines')}
-        />
-        <ListRow title="Exercises" detail="your own, and what to protect" href={pathTo('gym', 'exercises')} />
-        <ListRow title="Training days" detail="exercises and sets by day" href={pathTo('gym', 'days')} />
-        <ListRow
-          title="Bars, plates, dumbbells"
-          detail="what the place has"
-          href={pathTo('gym', 'weights')}
-        />
-      </List>
-    </Section>
-  );
+  if (saved.status !== 'refused') go(pathTo('gym', 'session', session));
 }

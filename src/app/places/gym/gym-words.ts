@@ -1,31 +1,12 @@
 import type { Exercise } from '#core/gym/book/exercise-book.ts';
-import { figureOfLoad } from '#core/gym/loads/shift-load.ts';
-import { kg, sentenceOfSet, wordsOfLoad } from '#core/gym/session/set-words.ts';
-import type { WalkedStep } from '#core/gym/session/session-walk.ts';
-import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
+import { sentenceOfSet } from '#core/gym/session/set-words.ts';
 import type { SetKind } from '#core/journal/kinds/gym-scheme.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
-import { roundTo } from '#core/units/rounding.ts';
 import { say } from '../../views/say.ts';
 
 /** A set in the athlete's own unit: "102.5 kg × 8, left, 1 in reserve". */
 export function setWords(set: DataOf<'set-done'>): string {
   return times(say(sentenceOfSet(set)));
-}
-
-export function loadWords(load: SetLoad): string {
-  return times(say(wordsOfLoad(load)));
-}
-
-/** As short as a figure has to be: plates on pegs by their sum, body weight by what is added or taken off. */
-export function shortLoadWords(load: SetLoad): string {
-  const figure = figureOfLoad(load);
-  if (load.of === 'band' || figure === undefined) return loadWords(load);
-  if (load.of === 'body') {
-    if (figure === 0) return 'body';
-    return say(figure > 0 ? `body + ${roundTo(figure, 2)} kg` : `body − ${roundTo(-figure, 2)} kg`);
-  }
-  return load.of === 'each' ? loadWords(load) : say(kg(figure));
 }
 
 function times(words: string): string {
@@ -40,17 +21,6 @@ export const SET_KINDS: Readonly<Record<SetKind, string>> = {
   drop: 'Drop',
   'rest-pause': 'Rest-pause set',
 };
-
-/** "Working set 2 of 3": which set of its kind this is. */
-export function stepWords(step: WalkedStep, steps: readonly WalkedStep[]): string {
-  const alike = steps.filter(
-    ({ slot, set, side }) => slot === step.slot && set === step.set && side === step.side,
-  ).length;
-  if (alike <= 1 && step.number <= 1) return SET_KINDS[step.set];
-  return step.number > alike
-    ? `${SET_KINDS[step.set]} ${step.number}, one more`
-    : `${SET_KINDS[step.set]} ${step.number} of ${alike}`;
-}
 
 /** What the caution of an exercise asks for, in words. */
 export function cautionWords({ caution }: Exercise): { title: string; words: readonly string[] } | undefined {

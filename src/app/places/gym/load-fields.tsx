@@ -1,133 +1,112 @@
 import type { JSX } from 'preact';
-import { NumberField } from '../../parts/number-field.tsx';
+import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
+import { roundTo } from '#core/units/rounding.ts';
 import { StepperField } from '../../parts/stepper-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { loadUnit } from '../../views/load-units.ts';
-import type { LoadDraft } from './load-draft.ts';
 
 interface LoadFieldsProps {
-  readonly load: LoadDraft;
-  readonly change: (part: Partial<LoadDraft>) => void;
-  /** The least change the place's weights allow, kg. */
+  readonly load: SetLoad;
+  /** One tap changes the load by so much, kg. */
   readonly stepKg: number;
-  readonly problem: string | undefined;
+  readonly onLoad: (load: SetLoad) => void;
 }
 
-/** The load of a set, as the thing is loaded: in all, each of a pair, by pegs, by the pin, on the belt. */
-export function LoadFields(props: LoadFieldsProps): JSX.Element {
-  const { load, change } = props;
+/** What is on the implement, in the form it is loaded in. */
+export function LoadFields({ load, stepKg, onLoad }: LoadFieldsProps): JSX.Element {
+  const field = (label: string, kg: number, next: (kg: number) => SetLoad, hint?: string): JSX.Element => (
+    <MassStepper
+      key={label}
+      label={label}
+      kg={kg}
+      stepKg={stepKg}
+      hint={hint}
+      onKg={(to) => onLoad(next(to))}
+    />
+  );
   switch (load.of) {
     case 'kg':
-      return <MassField {...props} label="Load, all of it" kg={load.kg} onKg={(kg) => change({ kg })} />;
+      return field('Load', load.kg, (kg) => ({ ...load, kg }), 'all of it, bar or sled counted');
     case 'each':
-      return (
-        <MassField {...props} label="Each dumbbell" kg={load.kgEach} onKg={(kgEach) => change({ kgEach })} />
-      );
+      return field('Each dumbbell', load.kgEach, (kgEach) => ({ ...load, kgEach }));
     case 'stack':
       return (
         <>
-          <MassField {...props} label="Pin at" kg={load.pinKg} onKg={(pinKg) => change({ pinKg })} />
-          <MassField
-            {...props}
-            problem={undefined}
-            label="Laid on top"
-            kg={load.addOnKg ?? 0}
-            stepKg={Math.min(props.stepKg, 2.5)}
-            onKg={(addOnKg) => change({ addOnKg })}
-          />
+          {field('Pin', load.pinKg, (pinKg) => ({ ...load, pinKg }))}
+          {field('Laid on top', load.addOnKg ?? 0, (kg) => withAddOn(load, kg))}
         </>
       );
     case 'pegs':
-      return <PegFields {...props} />;
+      return (
+        <>
+          {load.pegs.map(({ peg, kg }, place) =>
+            field(`Peg ${peg}, all plates`, kg, (to) => ({
+              ...load,
+              pegs: load.pegs.with(place, { peg, kg: to }),
+            })),
+          )}
+        </>
+      );
     case 'body':
-      return <BodyFields {...props} />;
+      return <BodyFields load={load} field={field} />;
     case 'band':
-      return <BandFields {...props} />;
+      return (
+        <TextField
+          label="Band"
+          value={load.band}
+          onValue={(band) => onLoad({ ...load, band: band === '' ? 'band' : band })}
+        />
+      );
   }
 }
 
-function PegFields(props: LoadFieldsProps): JSX.Element {
-  const { load, change } = props;
+type StackLoad = Extract<SetLoad, { of: 'stack' }>;
+
+/** Nothing laid on top is no add-on. */
+function withAddOn({ addOnKg: _before, ...load }: StackLoad, kg: number): SetLoad {
+  return kg > 0 ? { ...load, addOnKg: kg } : load;
+}
+
+type BodyLoad = Extract<SetLoad, { of: 'body' }>;
+
+interface BodyFieldsProps {
+  readonly load: BodyLoad;
+  readonly field: (label: string, kg: number, next: (kg: number) => SetLoad) => JSX.Element;
+}
+
+function BodyFields({ load, field }: BodyFieldsProps): JSX.Element {
+  const { beltKg = 0, assistKg = 0 } = load;
   return (
     <>
-      {load.pegs.map(({ peg, kg }) => (
-        <MassField
-          key={peg}
-          {...props}
-          label={`Peg "${peg}", all plates`}
-          kg={kg ?? 0}
-          onKg={(mass) =>
-            change({ pegs: load.pegs.map((other) => (other.peg === peg ? { peg, kg: mass } : other)) })
-          }
-        />
-      ))}
+      {field('On the belt', beltKg, (kg) => (kg > 0 ? { of: 'body', beltKg: kg } : { of: 'body' }))}
+      {field('Help', assistKg, (kg) => (kg > 0 ? { of: 'body', assistKg: kg } : { of: 'body' }))}
     </>
   );
 }
 
-function BodyFields(props: LoadFieldsProps): JSX.Element {
-  const { load, change } = props;
-  return (
-    <>
-      <MassField {...props} label="On the belt" kg={load.beltKg ?? 0} onKg={(beltKg) => change({ beltKg })} />
-      <MassField
-        {...props}
-        problem={undefined}
-        label="Help taken off"
-        kg={load.assistKg ?? 0}
-        onKg={(assistKg) => change({ assistKg })}
-      />
-    </>
-  );
-}
-
-function BandFields(props: LoadFieldsProps): JSX.Element {
-  const { load, change } = props;
-  return (
-    <>
-      <TextField
-        label="Band"
-        hint="a band is noted, never turned into kilograms"
-        value={load.band}
-        onValue={(band) => change({ band })}
-        problem={props.problem}
-      />
-      <NumberField
-        label="Weight beside it"
-        unit={loadUnit.value.unit}
-        decimals={2}
-        min={0}
-        value={load.kg === undefined ? undefined : loadUnit.value.shown(load.kg)}
-        onValue={(typed) => change({ kg: typed === undefined ? undefined : loadUnit.value.read(typed) })}
-        optional
-      />
-    </>
-  );
-}
-
-interface MassFieldProps {
+interface MassStepperProps {
   readonly label: string;
-  readonly kg: number | undefined;
-  readonly onKg: (kg: number | undefined) => void;
+  readonly kg: number;
   readonly stepKg: number;
-  readonly problem: string | undefined;
+  readonly hint: string | undefined;
+  readonly onKg: (kg: number) => void;
 }
 
-const HEAVIEST_KG = 800;
-
-function MassField({ label, kg, onKg, stepKg, problem }: MassFieldProps): JSX.Element {
+function MassStepper({ label, kg, stepKg, hint, onKg }: MassStepperProps): JSX.Element {
   const { unit, shown, read } = loadUnit.value;
   return (
     <StepperField
       label={label}
+      hint={hint}
       unit={unit}
+      value={roundTo(shown(kg), 2)}
+      step={roundTo(shown(stepKg), 1)}
       decimals={2}
-      step={shown(stepKg)}
       min={0}
-      max={shown(HEAVIEST_KG)}
-      value={kg === undefined ? undefined : shown(kg)}
-      onValue={(typed) => onKg(typed === undefined ? undefined : read(typed))}
-      problem={problem}
+      max={roundTo(shown(800), 0)}
+      onValue={(value) => {
+        if (value !== undefined) onKg(read(value));
+      }}
     />
   );
 }

@@ -1,35 +1,25 @@
 import type { JSX } from 'preact';
-import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts';
-import { nowToSecond } from '../../state/seconds.ts';
-import { restSince, restWords } from './rest-words.ts';
+import { seconds } from '../../state/seconds.ts';
+import { restedSeconds, restWords } from './set-draft.ts';
+import './set-card.css';
 
-/** Past this a rest is a break and is not counted any longer. */
-const LONGEST_SECONDS = 3600;
+interface RestClockProps {
+  /** When the last set of the session was done. */
+  readonly lastSetMs: number | undefined;
+  /** Rest the scheme asks for before the next set. */
+  readonly wantedSeconds: number | undefined;
+}
 
-/** Time since the last set, from its moment in the journal; what is asked for before the next one beside it. */
-export function RestClock({
-  walk,
-  next,
-}: {
-  readonly walk: SessionWalk;
-  readonly next: WalkedStep | undefined;
-}): JSX.Element | null {
-  const last = Math.max(...walk.sets.map(({ epochMs }) => epochMs));
-  if (!Number.isFinite(last)) return null;
-  const seconds = restSince(last, nowToSecond.value);
-  if (seconds > LONGEST_SECONDS) return null;
-  const asked = next?.target.restSeconds;
-  const over = asked !== undefined && seconds >= asked;
+/** Time since the last set, from the moment it was done: it is right however long the screen was off. */
+export function RestClock({ lastSetMs, wantedSeconds }: RestClockProps): JSX.Element | null {
+  const rested = restedSeconds(lastSetMs, seconds.value);
+  if (rested === undefined) return null;
+  const over = wantedSeconds !== undefined && rested >= wantedSeconds;
   return (
-    <p class={over ? 'rest rest-over' : 'rest'} role="timer" aria-label="Rest">
-      <span class="rest-time">{restWords(seconds)}</span>
-      <span class="rest-words">
-        {asked === undefined
-          ? 'rest since the last set'
-          : over
-            ? `rested: ${restWords(asked)} were asked`
-            : `rest, of ${restWords(asked)} asked`}
-      </span>
+    <p class="rest-clock">
+      <span>Rested</span>
+      <span class="rest-time">{restWords(rested)}</span>
+      {wantedSeconds !== undefined && <span>{over ? 'ready' : `of ${restWords(wantedSeconds)}`}</span>}
     </p>
   );
 }

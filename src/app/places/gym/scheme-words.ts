@@ -1,7 +1,7 @@
 import { say } from '../../views/say.ts';
 import type { SchemeDraft } from './day-draft.ts';
 import { SET_KINDS } from './gym-words.ts';
-import { restWords } from './rest-words.ts';
+import { restWords } from './set-draft.ts';
 
 /** "3 working sets, 8 to 12, 1 in reserve, 2:00 rest". */
 export function schemeWords(scheme: SchemeDraft): string {

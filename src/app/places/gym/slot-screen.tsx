@@ -6,7 +6,7 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
-import { book } from '../../views/gym-view.ts';
+import { book } from '../../views/training-view.ts';
 import { newScheme, withoutSlot, withSlot, type SchemeDraft, type SlotDraft } from './day-draft.ts';
 import { draftOf } from './day-screen.tsx';
 import { SchemeFields } from './scheme-fields.tsx';
@@ -18,7 +18,7 @@ const warmUps: SchemeDraft = { set: 'warm-up', count: 3, tempo: '' };
 /** One exercise of a training day: its sets, kind by kind, and its sides. */
 export function SlotScreen({ id, slot }: { readonly id: string; readonly slot: string }): JSX.Element {
   const typed = draftOf(id);
-  const back = pathTo('gym', 'day', id);
+  const back = pathTo('gym', 'template', id);
   const mine = typed.value.blocks.flatMap(({ slots }) => slots).find((one) => one.slot === slot);
   if (!mine) {
     return (
