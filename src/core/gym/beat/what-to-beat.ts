@@ -48,6 +48,8 @@ export interface WhatToBeat {
   /** Repetitions to failure expected with the load asked for (GYM-24). */
   readonly expected: RepsAhead | undefined;
   readonly asked: AskedSet | undefined;
+  /** The same for any other load of the exercise; undefined where nothing compares with it. */
+  readonly expectedWith: (load: SetLoad) => RepsAhead | undefined;
   /** Load for the middle of the scheme's repetitions, with the reserve wanted. */
   readonly loadForReps:
     | { readonly reps: number; readonly loadKg: Kilograms; readonly sdShare: number }
@@ -97,6 +99,7 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
     best,
     expected: asked && expectedWith(asked.load),
     asked,
+    expectedWith,
     loadForReps: belief && !follows ? loadFor(belief, ahead, rir) : undefined,
     oneRep: best && estimateOneRep(best.loadKg, best.reps + (best.fact.data.rir ?? 0)),
   };
