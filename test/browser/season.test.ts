@@ -82,7 +82,7 @@ describe('the season around a show', () => {
     await line('Pump-up').getByText('17:35', { exact: true }).waitFor();
   });
 
-  it('[CRS-32] the way back is adopted in steps, and a note of how it feels is kept', async () => {
+  it('[CRS-32] the way back is adopted in steps, and a physician is dated', async () => {
     const page = await openNear('2027-03-04');
     await visit(page, 'course/afterwards');
     await page.getByText(/The scale may rise by about/).waitFor();
@@ -91,10 +91,7 @@ describe('the season around a show', () => {
     await settle(page);
     await page.getByRole('button', { name: 'Adopt this way back' }).click();
     await page.getByText('adopted, in steps').waitFor();
-    await page.getByRole('group', { name: 'Mood' }).getByRole('radio', { name: '4', exact: true }).check();
-    await settle(page);
-    await page.getByRole('button', { name: 'Note how it is' }).click();
-    await page.getByText('Mood 4 of 5 over 1 day').waitFor();
+    await page.getByRole('link', { name: 'Note how it feels' }).waitFor();
     await visit(page, 'course/dates');
     await page.getByText('Blood panel, and a physician').waitFor();
   });

@@ -16,7 +16,6 @@ import { addDays } from '#core/units/civil-date.ts';
 import type { NewFact } from '../../state/open-journal.ts';
 import { afterwardsFacts } from './afterwards-facts.ts';
 import { draftOfDate, datesFrom } from './date-draft.ts';
-import { feltFrom } from './felt-draft.ts';
 import { lastWeekFacts, rehearsalFacts, type Writing } from './last-week-facts.ts';
 import { draftOfShow, showFrom } from './show-draft.ts';
 import { draftOfTimes, shapeOfShowDay, timesFrom } from './show-times-draft.ts';
@@ -164,11 +163,6 @@ describe('[CRS-32] the way back adopted', () => {
     const panels = atOnce.of('event-dated').filter(({ data }) => data.title.startsWith('Blood panel'));
     expect(panels.map(({ data }) => data.date)).toEqual([addDays(SHOW, 75)]);
     expect(atOnce.latest('way-back-adopted')?.data.weeks).toHaveLength(12);
-  });
-
-  it('[CRS-32] how it felt is noted as said, and nothing said is nothing noted', () => {
-    expect(feltFrom({ mood: '4', cold: '2' })).toEqual({ mood: 4, cold: 2 });
-    expect(feltFrom({})).toBeUndefined();
   });
 });
 
