@@ -52,12 +52,12 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
       {answer.cautions.filter(isOwn).map(({ words, source }) => (
         <Caution key={words} words={words} source={source} />
       ))}
-      <Section title="Vitamins and minerals" detail="tap a sum for its parts and the limit's source">
+      <Section title="Vitamins and minerals" detail="tap a sum for its products and the limit's source">
         <Nutrients answer={answer} />
         <Note>
           What counts differs. "Food too": every source counts, and this journal knows only the sodium and
           potassium of food, so the true sum is higher than shown. "Added": what is added to food or swallowed
-          as such. "Supplements": these alone.
+          as such. "Not food": supplements alone. "None": that body has set no limit.
         </Note>
       </Section>
       <Caffeine answer={answer} />
@@ -89,7 +89,7 @@ function Nutrients({ answer }: { readonly answer: SumAnswer }): JSX.Element {
       rows={answer.nutrients.map((nutrient) => ({
         name: (
           <>
-            {nutrient.name} {nutrient.duplicate && <Tag>{`${nutrient.parts.length} products`}</Tag>}
+            {nutrient.name} {nutrient.duplicate && <Tag>{`in ${nutrient.parts.length}`}</Tag>}
           </>
         ),
         sum: <SumFigure nutrient={nutrient} />,
@@ -143,11 +143,11 @@ function whyLimit(body: string, limit: LimitCheck): string {
 const SCOPES: Readonly<Record<LimitCheck['counted'], string>> = {
   'all sources': 'food too',
   'added forms': 'added',
-  'supplements only': 'supplements',
+  'supplements only': 'not food',
 };
 
 function limitWords(limits: readonly LimitCheck[]): JSX.Element | string {
-  if (limits.length === 0) return 'none set';
+  if (limits.length === 0) return 'none';
   return (
     <>
       {limits.map((limit) => (
