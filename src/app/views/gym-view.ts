@@ -4,7 +4,6 @@ import { ledger } from '../state/open-journal.ts';
 
 export type Machine = DataOf<'machine-described'>;
 export type Implement = DataOf<'implement-described'>;
-export type TrainingDay = DataOf<'session-planned'>;
 
 /** The newest description of each thing, in the order they were first described; what was put away is left out. */
 function newest<Data extends { readonly retired?: boolean | undefined }>(

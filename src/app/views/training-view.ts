@@ -8,6 +8,9 @@ import { ledger } from '../state/open-journal.ts';
 /** Every set of the journal, sorted into what compares. */
 export const gym = computed(() => gymLog(ledger.value, today.value));
 
+/** Exercises, machines, bars and weights by their names. */
+export const book = computed(() => gym.value.log.book);
+
 /** Strength kept since the preparation began; undefined where none began or no lift tells. */
 export const strength = computed(() => strengthNow(ledger.value, today.value, gym.value.log));
 

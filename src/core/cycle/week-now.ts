@@ -51,7 +51,7 @@ export function weekNow(
     planned: ask.planned,
     feelings,
     feelingsBefore,
-    ...(strength && { strength: { kept: strength.kept, sd: strength.sd } }),
+    strength,
   });
   return { evidence, proposal: propose(now.answer.verdict, evidence) };
 }

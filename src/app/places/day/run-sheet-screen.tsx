@@ -77,6 +77,13 @@ function MainAction({
       </Button>
     );
   }
+  if (list.some((row) => row.thing.type === 'show')) {
+    return (
+      <Button kind="next" wide href={pathTo('course', 'show-day')}>
+        To the show day
+      </Button>
+    );
+  }
   if (!day.plan) {
     return (
       <Button kind="next" records wide disabled={busy} onPress={() => void planNow('morning')}>

@@ -3,7 +3,7 @@ import { cardioEnergy } from '#core/cycle/cardio-energy.ts';
 import { emptyCardio, readCardio } from './cardio-draft.ts';
 
 describe('cardio as it is typed', () => {
-  it('[GYM-60] keeps only the figures that belong to the chosen way', () => {
+  it('[GYM-90] keeps only the figures that belong to the chosen way', () => {
     const typed = { ...emptyCardio, speed: 5, gradePercent: 6, watts: 120, beforeFood: true };
     expect(readCardio(typed, 'km/h')).toEqual({
       ok: true,
@@ -12,7 +12,7 @@ describe('cardio as it is typed', () => {
     expect(readCardio({ ...typed, way: 'bike' }, 'km/h')).toMatchObject({ value: { watts: 120 } });
   });
 
-  it('[GYM-60] miles an hour come to the published energy of walking 3.0 mph at 12 % (acsm-2018: 28.9 mL/kg/min gross)', () => {
+  it('[GYM-90] miles an hour come to the published energy of walking 3.0 mph at 12 % (acsm-2018: 28.9 mL/kg/min gross)', () => {
     const read = readCardio(
       { ...emptyCardio, minutes: 60, speed: 3, gradePercent: 12, beforeFood: false },
       'mph',
@@ -22,7 +22,7 @@ describe('cardio as it is typed', () => {
     expect(cardioEnergy(read.value, 80)?.netKcal).toBeCloseTo(610, -1);
   });
 
-  it('[GYM-60] names what is missing', () => {
+  it('[GYM-90] names what is missing', () => {
     const refusal = (change: object) => {
       const read = readCardio({ ...emptyCardio, beforeFood: true, ...change }, 'km/h');
       return read.ok ? undefined : read.problem.path;

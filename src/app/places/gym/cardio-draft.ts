@@ -48,7 +48,7 @@ export const emptyCardio: CardioDraft = { way: 'treadmill-walk', other: '', minu
 const KM_PER_MILE = 1.609344;
 export type SpeedUnit = 'km/h' | 'mph';
 
-/** The session as the journal takes it (GYM-60); the first missing field is answered by name. */
+/** The session as the journal takes it (GYM-90); the first missing field is answered by name. */
 export function readCardio(typed: CardioDraft, speedUnit: SpeedUnit): Outcome<CardioDone> {
   const activity = typed.way === 'other' ? typed.other.trim() : cardioWays[typed.way].words;
   if (activity === '')

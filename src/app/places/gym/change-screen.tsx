@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { signal } from '@preact/signals';
 import { sessionWalk, type SessionWalk } from '#core/gym/session/session-walk.ts';
 import type { Exercise } from '#core/gym/book/exercise-book.ts';
+import { wordsOfMuscle } from '#core/tables/muscles.ts';
 import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
@@ -13,7 +14,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { ledger, record } from '../../state/open-journal.ts';
 import { gym } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
-import { findExercises } from './find-exercises.ts';
+import { findExercises, standIns } from './find-exercises.ts';
 
 /** The slot another exercise is looked for; undefined: one is added. */
 const replacing = signal<string | undefined>(undefined);
@@ -101,7 +102,10 @@ function Blocks({ walk }: { readonly walk: SessionWalk }): JSX.Element {
 
 function Find({ walk }: { readonly walk: SessionWalk }): JSX.Element {
   const step = walk.steps.find(({ slot }) => slot === replacing.value);
-  const found = findExercises(gym.value.log.book.exercises(), query.value);
+  const all = gym.value.log.book.exercises();
+  const done = new Set(gym.value.log.hardSets.map(({ data }) => data.exercise));
+  const near = step ? standIns(all, step.exercise, done) : [];
+  const found = query.value.trim() === '' ? near : findExercises(all, query.value);
   return (
     <div id="find-exercise">
       <Section
@@ -117,7 +121,7 @@ function Find({ walk }: { readonly walk: SessionWalk }): JSX.Element {
           results={found.map(({ exercise, name, prime }) => ({
             id: exercise,
             title: name,
-            detail: prime.join(', '),
+            detail: prime.map(wordsOfMuscle).join(', '),
           }))}
           onChoose={(exercise) => void choose(walk, exercise)}
           nothing="No exercise by that name. Describe it under Exercises first."

@@ -3,7 +3,7 @@ import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import { StepperField } from '../../parts/stepper-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { massUnit } from '../../views/mass-units.ts';
+import { loadUnit } from '../../views/load-units.ts';
 
 interface LoadFieldsProps {
   readonly load: SetLoad;
@@ -30,12 +30,20 @@ export function LoadFields({ load, stepKg, onLoad }: LoadFieldsProps): JSX.Eleme
     case 'each':
       return field('Each dumbbell', load.kgEach, (kgEach) => ({ ...load, kgEach }));
     case 'stack':
-      return field('Pin', load.pinKg, (pinKg) => ({ ...load, pinKg }));
+      return (
+        <>
+          {field('Pin', load.pinKg, (pinKg) => ({ ...load, pinKg }))}
+          {field('Laid on top', load.addOnKg ?? 0, (kg) => withAddOn(load, kg))}
+        </>
+      );
     case 'pegs':
       return (
         <>
           {load.pegs.map(({ peg, kg }, place) =>
-            field(`Peg ${peg}`, kg, (to) => ({ ...load, pegs: load.pegs.with(place, { peg, kg: to }) })),
+            field(`Peg ${peg}, all plates`, kg, (to) => ({
+              ...load,
+              pegs: load.pegs.with(place, { peg, kg: to }),
+            })),
           )}
         </>
       );
@@ -50,6 +58,13 @@ export function LoadFields({ load, stepKg, onLoad }: LoadFieldsProps): JSX.Eleme
         />
       );
   }
+}
+
+type StackLoad = Extract<SetLoad, { of: 'stack' }>;
+
+/** Nothing laid on top is no add-on. */
+function withAddOn({ addOnKg: _before, ...load }: StackLoad, kg: number): SetLoad {
+  return kg > 0 ? { ...load, addOnKg: kg } : load;
 }
 
 type BodyLoad = Extract<SetLoad, { of: 'body' }>;
@@ -78,7 +93,7 @@ interface MassStepperProps {
 }
 
 function MassStepper({ label, kg, stepKg, hint, onKg }: MassStepperProps): JSX.Element {
-  const { unit, shown, read } = massUnit.value;
+  const { unit, shown, read } = loadUnit.value;
   return (
     <StepperField
       label={label}

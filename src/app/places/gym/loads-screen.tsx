@@ -11,6 +11,7 @@ import { Caution } from '../../parts/caution.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { draft } from '../../state/drafts.ts';
 import { implementsAtHand, machines, weights } from '../../views/gym-view.ts';
+import { gym } from '../../views/training-view.ts';
 import { loadUnit } from '../../views/load-units.ts';
 import { say } from '../../views/say.ts';
 import { emptyRamp, loadables, rampDraft, rampOn, type Loadable, type RampDraft } from './ramp-draft.ts';
@@ -45,7 +46,11 @@ interface RampProps {
 }
 
 function Ramp({ offered, plates }: RampProps): JSX.Element {
-  const typed = draft('gym/ramp', rampDraft, emptyRamp);
+  const last = gym.value.log.hardSets.findLast(({ data }) => data.load.of === 'kg')?.data;
+  const typed = draft('gym/ramp', rampDraft, {
+    ...emptyRamp,
+    ...(last?.load.of === 'kg' && { topKg: last.load.kg, reps: Math.max(1, last.reps) }),
+  });
   const on = offered.find(({ id }) => id === typed.value.on) ?? offered[0];
   const read = rampOn(on, plates, typed.value);
   return (

@@ -54,7 +54,7 @@ export type RampDraft = v.InferOutput<typeof rampDraft>;
 
 export const emptyRamp: RampDraft = { on: '', reps: 8, warmUps: 4 };
 
-/** A ramp whose plates are named as they are stamped (GYM-62). */
+/** A ramp whose plates are named as they are stamped (GYM-92). */
 export interface StampedRamp {
   readonly answer: RampAnswer;
   readonly stampOf: (plateKg: Kilograms) => Stamp;

@@ -1,10 +1,10 @@
 import type { JSX } from 'preact';
-import type { Kilograms } from '#core/units/quantities.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { loadDecimals, loadUnit } from '../../views/load-units.ts';
 import { say } from '../../views/say.ts';
 import { PlateDrawing } from './plate-drawing.tsx';
-import { plateChange, type Loadable, type Stamp, type StampedRamp } from './ramp-draft.ts';
+import { changeWords, sideWords } from './plate-words.ts';
+import { plateChange, type Loadable, type StampedRamp } from './ramp-draft.ts';
 
 /** Warm-up sets and the top set, each with what the hands do and the side as it then stands. */
 export function RampSets({ on, ramp }: { readonly on: Loadable; readonly ramp: StampedRamp }): JSX.Element {
@@ -34,7 +34,7 @@ export function RampSets({ on, ramp }: { readonly on: Loadable; readonly ramp: S
             <p>{words}</p>
             {set.perSide.length > 0 && (
               <PlateDrawing
-                words={`${on.sides === 2 ? 'Each side' : 'The peg'}, inside first: ${set.perSide.map((kg) => stampWords(ramp.stampOf(kg))).join(', ')}`}
+                words={sideWords(set.perSide, on.sides, ramp.stampOf)}
                 plates={set.perSide.map((kg, i) => ({
                   stamp: ramp.stampOf(kg),
                   goesOn: i >= change.stays.length,
@@ -46,24 +46,4 @@ export function RampSets({ on, ramp }: { readonly on: Loadable; readonly ramp: S
       })}
     </ol>
   );
-}
-
-function stampWords({ mass, unit }: Stamp): string {
-  return `${mass} ${unit}`;
-}
-
-function changeWords(
-  change: ReturnType<typeof plateChange>,
-  sides: 1 | 2,
-  stampOf: (kg: Kilograms) => Stamp,
-): string {
-  const list = (plates: readonly Kilograms[]): string =>
-    plates.map((kg) => stampWords(stampOf(kg))).join(', ');
-  const parts = [
-    ...(change.off.length > 0 ? [`off ${list(change.off)}`] : []),
-    ...(change.on.length > 0 ? [`on ${list(change.on)}`] : []),
-  ];
-  if (parts.length === 0) return change.stays.length === 0 ? 'Nothing on it.' : 'Nothing to change.';
-  const sentence = `${parts.join('; ')}${sides === 2 ? ', each side' : ''}.`;
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

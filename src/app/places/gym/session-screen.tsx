@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { type SessionNow, sessionNow, stepNow } from '#core/cycle/gym-now.ts';
-import type { WalkedStep } from '#core/gym/session/session-walk.ts';
+import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
@@ -13,6 +13,7 @@ import { today } from '../../state/clock.ts';
 import { ledger, record } from '../../state/open-journal.ts';
 import { gym, push } from '../../views/training-view.ts';
 import { SessionSteps } from './session-steps.tsx';
+import { oneMore } from './set-draft.ts';
 import { SetEntry } from './set-entry.tsx';
 
 /** A step taken out of its turn, until it is done. */
@@ -37,10 +38,7 @@ export function SessionScreen({ session }: { readonly session: string }): JSX.El
       </Page>
     );
   const { walk } = now.value;
-  const asked = walk.steps.find(
-    (step) =>
-      chosen.value?.session === session && step.state === 'to come' && stepKey(step) === chosen.value.key,
-  );
+  const asked = chosen.value?.session === session ? askedStep(walk, chosen.value.key) : undefined;
   const at = asked ? stepNow(ask, walk, asked) : now.value.next;
   const done = walk.steps.filter(({ state }) => state !== 'to come').length;
   return (
@@ -74,6 +72,14 @@ export function SessionScreen({ session }: { readonly session: string }): JSX.El
       </Section>
     </Page>
   );
+}
+
+/** The open step of a key: a planned one, or one more set of an exercise. */
+function askedStep(walk: SessionWalk, key: string): WalkedStep | undefined {
+  const open = walk.steps.find((step) => step.state === 'to come' && stepKey(step) === key);
+  if (open) return open;
+  const more = [...new Set(walk.steps.map(({ slot }) => slot))].map((slot) => oneMore(walk, slot));
+  return more.find((step) => step !== undefined && stepKey(step) === key);
 }
 
 function AllDone({ now: { walk } }: { readonly now: SessionNow }): JSX.Element {

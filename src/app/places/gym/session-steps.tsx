@@ -1,9 +1,11 @@
 import type { JSX } from 'preact';
 import { sentenceOfSet } from '#core/gym/session/set-words.ts';
 import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts';
+import { Button } from '../../parts/button.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { say } from '../../views/say.ts';
+import { oneMore } from './set-draft.ts';
 import { setName } from './set-card.tsx';
 
 interface SessionStepsProps {
@@ -40,11 +42,39 @@ export function SessionSteps({ walk, current, onGo }: SessionStepsProps): JSX.El
                 />
               ))}
             </List>
+            {done === steps.length && <MoreOf walk={walk} steps={steps} onGo={onGo} />}
           </Section>
         );
       })}
       <Extra walk={walk} />
     </>
+  );
+}
+
+interface MoreOfProps extends Pick<SessionStepsProps, 'walk' | 'onGo'> {
+  readonly steps: readonly WalkedStep[];
+}
+
+/** Where all that was planned is done, a set more may follow. */
+function MoreOf({ walk, steps, onGo }: MoreOfProps): JSX.Element {
+  const slots = [...new Map(steps.map(({ slot, exercise }) => [slot, exercise.name]))];
+  return (
+    <div class="row">
+      {slots.map(([slot, name]) => {
+        const step = oneMore(walk, slot);
+        return (
+          step && (
+            <Button
+              key={slot}
+              label={`One more ${slots.length > 1 ? '' : 'set '}of ${name}`}
+              onPress={() => onGo(step)}
+            >
+              {slots.length > 1 ? `One more of ${name}` : 'One more set'}
+            </Button>
+          )
+        );
+      })}
+    </div>
   );
 }
 

@@ -9,6 +9,7 @@ import { Note } from '../../parts/note.tsx';
 import type { Why } from '../../parts/why.ts';
 import { say } from '../../views/say.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { cautionWords } from './gym-words.ts';
 import './set-card.css';
 
 interface SetCardProps {
@@ -38,7 +39,7 @@ export function SetCard({ now, load, reps }: SetCardProps): JSX.Element {
           {reps}
         </span>
       </p>
-      {step.set === 'warm-up' ? <Towards now={now} /> : <Marks now={now} />}
+      {step.set === 'warm-up' ? <Towards now={now} /> : <Marks now={now} load={load} />}
       {(range !== undefined || rir !== undefined || tempo !== undefined) && (
         <Note>
           {[
@@ -79,7 +80,7 @@ function Towards({ now: { beat, warmUps } }: { readonly now: StepNow }): JSX.Ele
   );
 }
 
-function Marks({ now: { beat, step } }: { readonly now: StepNow }): JSX.Element {
+function Marks({ now: { beat, step }, load }: Pick<SetCardProps, 'now' | 'load'>): JSX.Element {
   const why = (): Why => ({
     title: `${step.exercise.name}: what is asked`,
     sentences: beat.why,
@@ -87,7 +88,8 @@ function Marks({ now: { beat, step } }: { readonly now: StepNow }): JSX.Element 
     source: [sourceWords('nuzzo-2024'), sourceWords('helms-2017')],
     uncertainty: 'The interval held nine sets of ten on simulated lifters whose strength is known.',
   });
-  const { last, best, expected } = beat;
+  const { last, best } = beat;
+  const expected = beat.expectedWith(load);
   return (
     <dl class="set-marks">
       {last && (
@@ -119,13 +121,6 @@ function Marks({ now: { beat, step } }: { readonly now: StepNow }): JSX.Element 
 }
 
 function CautionOfExercise({ now }: { readonly now: StepNow }): JSX.Element | null {
-  const { caution } = now.step.exercise;
-  if (!caution) return null;
-  const bounds = [
-    ...(caution.ceilingKg === undefined ? [] : [say(`at most ${caution.ceilingKg} kg`)]),
-    ...(caution.repsFloor === undefined ? [] : [`${caution.repsFloor} repetitions or more`]),
-    ...(caution.tempo === undefined ? [] : [`tempo ${caution.tempo}`]),
-    ...(caution.words === undefined ? [] : [caution.words]),
-  ];
-  return <Note>{`To protect the ${caution.joint}: ${bounds.join(', ')}`}</Note>;
+  const caution = cautionWords(now.step.exercise);
+  return caution ? <Caution title={caution.title} words={caution.words.join(' ')} /> : null;
 }

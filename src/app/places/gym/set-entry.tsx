@@ -3,7 +3,7 @@ import { signal } from '@preact/signals';
 import type { StepNow } from '#core/cycle/gym-now.ts';
 import { nextFigure } from '#core/gym/loads/load-step.ts';
 import { figureOfLoad } from '#core/gym/loads/shift-load.ts';
-import type { SessionWalk } from '#core/gym/session/session-walk.ts';
+import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts';
 import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
@@ -14,8 +14,10 @@ import { StepperField } from '../../parts/stepper-field.tsx';
 import { currentMs } from '../../state/moments.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
-import { gym, push } from '../../views/training-view.ts';
+import { book, gym, push } from '../../views/training-view.ts';
 import { LoadFields } from './load-fields.tsx';
+import { LoadPlates } from './load-plates.tsx';
+import { LoadedAs } from './loaded-as.tsx';
 import { RestClock } from './rest-clock.tsx';
 import { SetCard } from './set-card.tsx';
 import {
@@ -24,8 +26,8 @@ import {
   setDone,
   setDraft,
   type SetDraft,
-  suggestedLoad,
-  suggestedReps,
+  suggestedSet,
+  type SuggestedSet,
 } from './set-draft.ts';
 
 const RESERVES = ['0', '1', '2', '3', '4'] as const;
@@ -45,8 +47,10 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
     typed.value = { ...typed.value, ...part };
     problem.value = undefined;
   };
-  const load = typed.value.load ?? suggestedLoad(now);
-  const reps = typed.value.reps ?? suggestedReps(now);
+  const suggested = suggestedSet(now, walk, book.value);
+  const load = typed.value.load ?? suggested.load;
+  const reps = typed.value.reps ?? suggested.reps;
+  const before = walk.sets.findLast(({ data }) => data.slot === now.step.slot && data.side === now.step.side);
   const lastSetMs = walk.sets.at(-1)?.epochMs;
   return (
     <>
@@ -59,6 +63,7 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
           stepKg={stepKgOf(load, walk.session.place)}
           onLoad={(to) => change({ load: to })}
         />
+        <LoadPlates step={now.step} load={load} before={before?.data.load} place={walk.session.place} />
         <StepperField
           label="Repetitions"
           value={reps}
@@ -76,6 +81,7 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
             onValue={(value) => change({ rir: Number(value) })}
           />
         )}
+        <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
         {problem.value && <Note>{`${problem.value.message} ${problem.value.remedy}`}</Note>}
       </div>
       <ActionBar>
@@ -83,7 +89,9 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
           kind="next"
           records
           wide
-          onPress={() => void keep(now, session, typed.value, key, restedSeconds(lastSetMs, currentMs()))}
+          onPress={() =>
+            void keep(now.step, session, { load, reps }, typed.value, restedSeconds(lastSetMs, currentMs()))
+          }
         >
           Set done
         </Button>
@@ -101,20 +109,20 @@ function stepKgOf(load: SetLoad, place: string | undefined): number {
 }
 
 async function keep(
-  now: StepNow,
+  step: WalkedStep,
   session: string,
+  chosen: SuggestedSet,
   typed: SetDraft,
-  key: string,
   restSeconds: number | undefined,
 ): Promise<void> {
-  const set = setDone(session, now, typed, restSeconds);
+  const set = setDone(session, step, chosen, typed, restSeconds);
   if (!set.ok) {
     problem.value = set.problem;
     return;
   }
   const saved = await record('set-done', set.value, { says: 'Set logged' });
   problem.value = saved.status === 'refused' ? saved.problem : undefined;
-  if (saved.status !== 'refused') clearDraft(key);
+  if (saved.status !== 'refused') clearDraft(draftKeyOf(session, step));
 }
 
 async function skip({ step }: StepNow, session: string): Promise<void> {

@@ -4,7 +4,7 @@ import { draftOfCount, readCount, withDumbbells, withPlate } from './weights-dra
 const EMPTY = draftOfCount(undefined);
 
 describe('what a place has to lift', () => {
-  it('[GYM-64] a rack of dumbbells by its ends and its step, each pair once', () => {
+  it('[GYM-94] a rack of dumbbells by its ends and its step, each pair once', () => {
     const rack = withDumbbells(EMPTY, { from: 5, to: 12.5, step: 2.5, unit: 'kg' });
     if (!rack.ok) throw new Error(rack.problem.message);
     expect(rack.value.dumbbellPairs.map(({ mass }) => mass)).toEqual([5, 7.5, 10, 12.5]);
@@ -12,7 +12,7 @@ describe('what a place has to lift', () => {
     expect(again).toMatchObject({ value: { dumbbellPairs: { length: 5 } } });
   });
 
-  it('[GYM-64] a rack that runs backwards, has no step or no end is said', () => {
+  it('[GYM-94] a rack that runs backwards, has no step or no end is said', () => {
     const path = (run: { from?: number; to?: number; step?: number }) => {
       const read = withDumbbells(EMPTY, { from: run.from, to: run.to, step: run.step, unit: 'lb' });
       return read.ok ? undefined : read.problem.path;
@@ -24,7 +24,7 @@ describe('what a place has to lift', () => {
     expect(path({ from: 10 })).toBeUndefined();
   });
 
-  it('[GYM-64] plates of both units side by side, heaviest first; none counted is none kept', () => {
+  it('[GYM-94] plates of both units side by side, heaviest first; none counted is none kept', () => {
     const typed = [
       { mass: 20, unit: 'kg' },
       { mass: 45, unit: 'lb' },
@@ -38,7 +38,7 @@ describe('what a place has to lift', () => {
     expect(readCount(none)).toEqual({ ok: true, value: { plates: [{ mass: 45, unit: 'lb', count: 4 }] } });
   });
 
-  it('[GYM-64] a plate without its number is named', () => {
+  it('[GYM-94] a plate without its number is named', () => {
     const typed = { ...EMPTY, plates: [{ mass: 2.5, unit: 'kg' as const }] };
     expect(readCount(typed)).toMatchObject({ problem: { message: 'The 2.5 kg plates have no number.' } });
   });

@@ -46,7 +46,7 @@ export interface DumbbellRun {
 
 const MOST_PAIRS = 120;
 
-/** The pairs of a rack from the lightest to the heaviest in even steps; those that are there already stay (GYM-64). */
+/** The pairs of a rack from the lightest to the heaviest in even steps; those that are there already stay (GYM-94). */
 export function withDumbbells(typed: WeightsDraft, run: DumbbellRun): Outcome<WeightsDraft> {
   const { from, to, step, unit: of } = run;
   if (from === undefined || from <= 0)
