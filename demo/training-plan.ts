@@ -75,7 +75,7 @@ export const trainingDays: readonly TrainingDay[] = [
     blocks: [
       [lift('pull-up', body, [15, -2.5, 9], [6, 9])],
       [lift('barbell-row', bar, [50, 2.5, 11], [7, 10])],
-      [lift('reverse-fly', pin, [20, 2.5, 15], [11, 15]), lift('dumbbell-curl', pair, [10, 1, 13], [9, 12])],
+      [lift('reverse-fly', pin, [20, 2.5, 15], [11, 15]), lift('dumbbell-curl', pair, [9, 1, 14], [9, 12])],
     ],
   },
   {

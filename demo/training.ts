@@ -195,16 +195,20 @@ function possibleReps(
   return repetitionsAt(curveOf(possible) + (Math.log(first / now) + strength) / 1.1);
 }
 
-/** The knee that wants protecting: noted three weeks ago and once since. */
+/** The knee that wants protecting, by days before the story's today; the second note holds the load a tenth lower. */
+const KNEE: Readonly<Record<number, { readonly score: number; readonly words: string }>> = {
+  14: { score: 4, words: 'below the kneecap on the last two sets' },
+  7: { score: 4, words: 'the same place again, from the first hard set' },
+};
+
 function writeKnee(scribe: Scribe, day: string, dayNumber: number, session: string, minute: number): void {
-  const daysLeft = story.weeks * 7 - dayNumber;
-  if (daysLeft !== 21 && daysLeft !== 7) return;
+  const note = KNEE[story.weeks * 7 - dayNumber];
+  if (!note) return;
   scribe.write(day, formatClock(minute), 'pain-noted', {
     joint: 'knee',
     side: 'left',
-    score: daysLeft === 21 ? 4 : 3,
     exercise: 'hack-squat',
     session,
-    words: daysLeft === 21 ? 'below the kneecap on the last two sets' : 'only a pull, gone after warming up',
+    ...note,
   });
 }

@@ -61,7 +61,7 @@ export async function importFile(file: File): Promise<Imported> {
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
   const text = lines.map((line) => line ?? '\uFFFD').join('\n');
   const format = journalImports.find((candidate) => candidate.recognises(file.name, text));
-  return takeFile(format ? format.read(text, {}) : readJournal(lines));
+  return takeFile(format ? format.read(text, { into: ledger.peek() }) : readJournal(lines));
 }
 
 export interface ExportedFile {

@@ -28,7 +28,9 @@ export const showPlanning = signal<{ readonly busy: boolean; readonly problem?: 
 export async function planShowMeals(day: ShowDayNow): Promise<void> {
   if (showPlanning.peek().busy || !day.tasks.ok) return;
   showPlanning.value = { busy: true };
-  const meals = await platesOf(mealsOf(day.tasks.value), day.show.date);
+  // On the day itself what is past is past.
+  const ahead = mealsOf(day.tasks.value).filter(({ at }) => at >= day.clock);
+  const meals = await platesOf(ahead, day.show.date);
   if (!meals.ok) {
     showPlanning.value = { busy: false, problem: meals.problem };
     return;

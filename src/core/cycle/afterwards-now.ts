@@ -4,6 +4,7 @@ import { preparationStart, showsFrom } from '../course/read-course.ts';
 import type { EstimateAnswer, EstimateDay } from '../body/estimate-request.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import type { Ledger } from '../journal/ledger.ts';
+import { type WeeklyRecovery, weeklyRecovery } from '../health/recovery/weekly-recovery.ts';
 import { answered, refused, type Outcome } from '../problems/problem.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
 import { roundTo } from '../units/rounding.ts';
@@ -32,6 +33,8 @@ export interface AfterwardsNow {
   readonly weighed: readonly DayWeight[];
   /** What the last of them says beside the adopted band. */
   readonly standing: string | undefined;
+  /** How the last seven days felt, beside the weeks before and the start. */
+  readonly recovery: WeeklyRecovery;
   readonly nextSeason: { readonly soonest: string; readonly why: readonly string[] };
 }
 
@@ -101,6 +104,7 @@ export function afterwardsNow(ledger: Ledger, ask: AfterwardsAsk): Outcome<After
     week: daysSince < 1 ? undefined : Math.floor((daysSince - 1) / 7) + 1,
     weighed,
     standing: adopted && standingWords(adopted, weighed.at(-1)),
+    recovery: weeklyRecovery(ledger, addDays(today, -6), preparationStart(ledger, show.show)),
     nextSeason: nextSeason(ledger, show, plan),
   });
 }
@@ -143,7 +147,9 @@ function nextSeason(ledger: Ledger, show: DataOf<'show-set'>, plan: Afterwards):
           ]),
       plan.reachedBy === undefined
         ? `${plan.healthyPercent.low} % body fat is not reached within a year at this pace.`
-        : `${plan.healthyPercent.low} % body fat, the low end of the healthy range, may be reached by ${plan.reachedBy}.`,
+        : plan.reachedBy <= show.date
+          ? `Body fat stands at or above ${plan.healthyPercent.low} %, the low end of the healthy range, already.`
+          : `${plan.healthyPercent.low} % body fat, the low end of the healthy range, may be reached by ${plan.reachedBy}.`,
       'The next preparation begins from a body that has recovered: cycle or libido, mood and strength back, and weight steady for a month.',
     ],
   };

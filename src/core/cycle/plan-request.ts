@@ -6,6 +6,7 @@ import { formatClock } from '../units/clock.ts';
 import type { ClockMinutes, Kilograms } from '../units/quantities.ts';
 import { clamp } from '../units/rounding.ts';
 import type { DaySheet, SheetMeal } from './day-sheet.ts';
+import { gentleFoods } from './gentle-foods.ts';
 
 export interface PlanInputs {
   readonly sheet: DaySheet;
@@ -110,5 +111,6 @@ function pinnedMeal(meal: SheetMeal): DayRequest['pinned'][number] {
 function wishedFoods({ sheet, plannable }: PlanInputs): RequestFood[] {
   const asked = new Set(sheet.wishes?.data.asked ?? []);
   const banned = new Set(sheet.wishes?.data.banned ?? []);
-  return plannable.map((food) => ({ ...food, asked: asked.has(food.id), banned: banned.has(food.id) }));
+  const foods = sheet.targets?.data.fibreMaxG === undefined ? plannable : gentleFoods(plannable);
+  return foods.map((food) => ({ ...food, asked: asked.has(food.id), banned: banned.has(food.id) }));
 }

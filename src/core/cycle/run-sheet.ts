@@ -6,6 +6,7 @@ import type { Fact, Ledger } from '../journal/ledger.ts';
 import { parseClock } from '../units/clock.ts';
 import type { ClockMinutes, Minutes } from '../units/quantities.ts';
 import type { DaySheet, EatenMeal, SheetMeal } from './day-sheet.ts';
+import { healthRows, type HealthThing } from './health-rows.ts';
 
 export type RowState = 'done' | 'next' | 'ahead' | 'missed';
 
@@ -17,7 +18,8 @@ export type RowThing =
   | { readonly type: 'meal'; readonly meal: SheetMeal }
   | { readonly type: 'eaten'; readonly eaten: EatenMeal }
   | { readonly type: 'task'; readonly task: Fact<'event-dated'> }
-  | { readonly type: 'show'; readonly show: string; readonly task: ShowTask };
+  | { readonly type: 'show'; readonly show: string; readonly task: ShowTask }
+  | HealthThing;
 
 /** One line of the run sheet. `key` stays the same while the thing it stands for does. */
 export interface RunSheetRow {
@@ -40,18 +42,19 @@ interface Row {
 const GRACE: Minutes = 90;
 
 /**
- * The day in time order: waking, cardio, meals eaten and to come, training, tasks, what a show asks for, sleep. One row is next: the first
+ * The day in time order: waking, cardio, meals eaten and to come, doses, training, tasks, what a show asks for, sleep. One row is next: the first
  * that is not done and can still be done; a row whose time has gone by with nothing logged is missed (RUN-04).
  */
 export function runSheet(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): readonly RunSheetRow[] {
-  const rows = [
+  const rows: Row[] = [
     ...frame(sheet, ledger, now),
     ...meals(sheet),
     ...tasks(sheet.day, ledger),
     ...showRows(sheet, ledger),
+    ...healthRows(sheet, ledger, now),
   ];
   rows.sort((a, b) => a.at - b.at || (a.key < b.key ? -1 : 1));
-  const next = rows.find((row) => !row.done && row.until >= now);
+  const next = rows.find((row) => !row.done && row.until >= now && row.thing.type !== 'draw-lines');
   return rows.map(({ done, until, ...row }) => ({
     ...row,
     state: done ? 'done' : row.key === next?.key ? 'next' : until < now ? 'missed' : 'ahead',

@@ -48,6 +48,9 @@ export interface ShowDayNow {
   readonly bag: readonly BagThing[];
 }
 
+/** So long after its time a line of the show day still counts as about to be done (common practice, no source). */
+const GRACE: Minutes = 60;
+
 /** The show day as it stands (CRS-30, CRS-31): its sheet with what is done and next, the plates, the bag. */
 export function showDayNow(
   ledger: Ledger,
@@ -93,8 +96,8 @@ function rowsOf(
       task.type === 'wake' ? clock >= task.at : plate ? plate.eaten !== undefined : done.has(taskKey(task));
     return { task, done: isDone, ...(plate && { plate }) };
   });
-  // Nothing before a line that is done is still to come: what was left out was left out.
-  const last = rows.findLastIndex((row) => row.done);
+  // Nothing before a line that is done, or long past, is still to come: what was left out was left out.
+  const last = rows.findLastIndex(({ done: isDone, task }) => isDone || task.at + GRACE < clock);
   const next = rows.findIndex((row, k) => k > last && !row.done);
   return rows.map((row, k) => ({ ...row, next: clock >= 0 && k === next }));
 }

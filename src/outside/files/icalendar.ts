@@ -6,8 +6,12 @@ import { formatInstant } from '#core/units/format-instant.ts';
 const LINE_OCTETS = 75;
 const encoder = new TextEncoder();
 
-/** Dates as an iCalendar file (RFC 5545): CRLF, folded lines, escaped text. The same dates give the same bytes. */
+/**
+ * Dates as an iCalendar file (RFC 5545): CRLF, folded lines, escaped text. The same dates give the same bytes. Without a date
+ * there is none: a calendar has at least one component (3.6).
+ */
 export function writeCalendar(dates: readonly CalendarDate[]): string {
+  if (dates.length === 0) return '';
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',

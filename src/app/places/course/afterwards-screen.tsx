@@ -5,7 +5,6 @@ import type { Problem } from '#core/problems/problem.ts';
 import { dateWords, dayAndMonth, weeksOut } from '#core/words/dates.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
-import { Caution } from '../../parts/caution.tsx';
 import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Columns } from '../../parts/columns.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -18,11 +17,11 @@ import { go, pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { say } from '../../views/say.ts';
-import { sourceWords } from '../../views/source-words.ts';
 import { newId } from '../../views/new-id.ts';
 import { afterwardsFacts } from './afterwards-facts.ts';
 import { afterwards, chosenPace, pace } from './afterwards-state.ts';
 import { WayBackChart } from './way-back-chart.tsx';
+import { WayBackMarkers } from './way-back-markers.tsx';
 import { WayBackWeeks } from './way-back-weeks.tsx';
 
 const problems = signal<readonly Problem[]>([]);
@@ -50,13 +49,9 @@ export function AfterwardsScreen(): JSX.Element {
       detail={`${now.show.name}, ${dayAndMonth(now.show.date)} · ${weeksOut(today.value, now.show.date)}`}
     >
       <Form onSubmit={() => void adopt(now)} problems={problems.value}>
-        <Columns wide="last">
+        <Columns wide="first">
           <div class="stack">
             <Pace now={now} />
-            <Watch now={now} />
-            <NextSeason now={now} />
-          </div>
-          <div class="stack">
             <Section title="Where the scale may stand">
               {now.standing !== undefined && <p>{say(now.standing)}</p>}
               <WayBackChart now={now} />
@@ -65,6 +60,10 @@ export function AfterwardsScreen(): JSX.Element {
               ))}
             </Section>
             <WayBackWeeks now={now} />
+          </div>
+          <div class="stack">
+            <WayBackMarkers now={now} />
+            <NextSeason now={now} />
           </div>
         </Columns>
         <ActionBar>
@@ -103,24 +102,9 @@ function Pace({ now }: { readonly now: AfterwardsNow }): JSX.Element {
           }}
         />
         <p>{now.plan.why[0]}</p>
-        <Note>{`Sources: ${now.plan.sources.map(sourceWords).join('; ')}.`}</Note>
-      </div>
-    </Section>
-  );
-}
-
-/** Signs of recovery, and when to see a physician; said plainly, and without shame. */
-function Watch({ now }: { readonly now: AfterwardsNow }): JSX.Element {
-  const { markers, cautions } = now.plan;
-  return (
-    <Section title="Watch each week">
-      <div class="stack">
-        <p>{`${capital(markers.join(', '))}.`}</p>
-        <div class="row">
-          <Button href={pathTo('course', 'check-in')}>Weekly check-in</Button>
-          <Button href={pathTo('health')}>Health</Button>
-        </div>
-        <Caution title="Care" words={cautions} />
+        {now.daysSince < 0 && (
+          <Note>A look ahead from today's body; adopt it anew once the show is over.</Note>
+        )}
       </div>
     </Section>
   );
@@ -154,8 +138,4 @@ async function adopt(now: AfterwardsNow): Promise<void> {
   if (saved.status === 'refused') return;
   chosenPace.value = undefined;
   go(pathTo('course', 'afterwards'));
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

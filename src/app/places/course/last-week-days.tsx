@@ -7,7 +7,6 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { Tag } from '../../parts/tag.tsx';
 import type { Why } from '../../parts/why.ts';
-import { say } from '../../views/say.ts';
 import { sourceWords } from '../../views/source-words.ts';
 
 const ROLES = { taper: 'taper', load: 'loading', show: 'show day' } as const;
@@ -18,7 +17,11 @@ export function LastWeekDays({ now }: { readonly now: LastWeekNow }): JSX.Elemen
   return (
     <Section
       title="Day by day"
-      detail={adopted && `adopted: loading from ${dayAndMonth(adopted.from)}`}
+      detail={
+        adopted
+          ? `adopted, loading from ${dayAndMonth(adopted.from)}; at the right, carbohydrate`
+          : 'at the right, carbohydrate'
+      }
       action={adopted && <Tag kind="next">adopted</Tag>}
     >
       <List label="Day by day">
@@ -53,14 +56,13 @@ function dayWords({ proteinG, fatG, fibreMaxG, waterMl, sodiumMg, training }: La
           ...(sodiumMg === undefined ? ['salt as ever'] : [`sodium ${sodiumMg} mg`]),
         ].join(', ');
   const fibre = fibreMaxG === undefined ? '' : `, fibre at most ${fibreMaxG} g`;
-  return `carbohydrate; ${proteinG} g protein, ${fatG} g fat${fibre}; ${drinks}. ${training}`;
+  return `${proteinG} g protein, ${fatG} g fat${fibre}; ${drinks}. ${training}`;
 }
 
 function carbohydrateWhy(day: LastWeekDay, { plan, loadGPerKg, usual }: LastWeekNow): Why {
   return {
     title: `Carbohydrate on ${dateWords(day.date)}`,
-    sentences:
-      day.role === 'taper' ? ['As on a usual day: the taper changes training, not food.'] : plan.why.map(say),
+    sentences: day.role === 'taper' ? ['As on a usual day: the taper changes training, not food.'] : plan.why,
     ...(day.role !== 'taper' && {
       formula: 'g per kg asked for × body mass, held between the usual day and the limit',
     }),

@@ -10,6 +10,7 @@ import { Form } from '../../parts/form.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
+import { WhyButton } from '../../parts/why-button.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft } from '../../state/drafts.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
@@ -90,12 +91,26 @@ function ScaleSection({ now }: { readonly now: LastWeekNow }): JSX.Element {
 
 function Reasons({ now }: { readonly now: LastWeekNow }): JSX.Element {
   return (
-    <Section title="Why so">
+    <Section
+      title="Why so"
+      action={
+        <WhyButton
+          why={() => ({
+            title: 'What it rests on',
+            sentences: [
+              'Trials of carbohydrate loading in this sport and reviews of the last week; what they do not say is common practice and named so.',
+            ],
+            source: now.plan.sources.map(sourceWords),
+          })}
+        >
+          Sources
+        </WhyButton>
+      }
+    >
       <div class="stack">
         {now.plan.why.map((sentence) => (
           <p key={sentence}>{say(sentence)}</p>
         ))}
-        <Note>{`Sources: ${now.plan.sources.map(sourceWords).join('; ')}.`}</Note>
       </div>
     </Section>
   );

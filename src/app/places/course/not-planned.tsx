@@ -3,12 +3,17 @@ import { redFlags, refusedPractices } from '#core/limits/refused-practices.ts';
 import { Caution } from '../../parts/caution.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
+import type { Why } from '../../parts/why.ts';
+import { WhyButton } from '../../parts/why-button.tsx';
 import { sourceWords } from '../../views/source-words.ts';
 
 /** What the tool refuses to plan, why, and what it has done to people; and when to stop everything. */
 export function NotPlanned(): JSX.Element {
   return (
-    <Section title="Not planned here, whoever advises it">
+    <Section
+      title="Not planned here, whoever advises it"
+      action={<WhyButton why={sourcesOfRefusals}>Sources</WhyButton>}
+    >
       <div class="stack">
         <Caution
           title="Stop, and call emergency care, at any of these"
@@ -18,14 +23,13 @@ export function NotPlanned(): JSX.Element {
           ]}
         />
         <List label="Not planned">
-          {refusedPractices.map(({ practice, why, hazard, source }) => (
+          {refusedPractices.map(({ practice, why, hazard }) => (
             <ListRow
               key={practice}
               title={practice}
               detail={
                 <>
-                  {why} <strong>{hazard}</strong>{' '}
-                  <span class="soft">{`Source: ${sourceWords(source)}.`}</span>
+                  {why} <strong>{hazard}</strong>
                 </>
               }
             />
@@ -34,6 +38,14 @@ export function NotPlanned(): JSX.Element {
       </div>
     </Section>
   );
+}
+
+function sourcesOfRefusals(): Why {
+  return {
+    title: 'What these rest on',
+    sentences: refusedPractices.map(({ practice, why, hazard }) => `${practice}: ${why} ${hazard}`),
+    source: [...new Set(refusedPractices.map(({ source }) => sourceWords(source)))],
+  };
 }
 
 function capital(words: string): string {

@@ -105,27 +105,31 @@ function SheetLine({ day, row }: { readonly day: ShowDayNow; readonly row: ShowR
     .map(({ name, grams }) => (grams === undefined ? name : `${Math.round(grams)} g ${name}`))
     .join(', ');
   const detail = food !== undefined && food !== '' ? food : day.macros ? showDetail(task) : undefined;
-  const says = `Done: ${task.title}`;
   return (
     <RunRow at={task.at} title={task.title} detail={detail} state={state}>
-      {next && day.daysOut === 0 && task.type !== 'wake' && (
-        <div class="row">
-          {plate ? (
-            <Button href={pathTo('day', 'weigh', plate.slot)}>Weigh it out</Button>
-          ) : (
-            <Button
-              records
-              label={says}
-              onPress={() =>
-                void record('show-task-done', { show: day.show.show, task: taskKey(task) }, { says })
-              }
-            >
-              Done
-            </Button>
-          )}
-        </div>
-      )}
+      {next && day.daysOut === 0 && task.type !== 'wake' ? <Act show={day.show.show} row={row} /> : undefined}
     </RunRow>
+  );
+}
+
+/** What the line that is next asks for: its plate weighed out, or a tick. */
+function Act({ show, row }: { readonly show: string; readonly row: ShowRow }): JSX.Element {
+  const { task, plate } = row;
+  const says = `Done: ${task.title}`;
+  return (
+    <div class="row">
+      {plate ? (
+        <Button href={pathTo('day', 'weigh', plate.slot)}>Weigh it out</Button>
+      ) : (
+        <Button
+          records
+          label={says}
+          onPress={() => void record('show-task-done', { show, task: taskKey(task) }, { says })}
+        >
+          Done
+        </Button>
+      )}
+    </div>
   );
 }
 

@@ -20,6 +20,7 @@ export function StageLate({ day }: { readonly day: ShowDayNow }): JSX.Element | 
     <Section title="The call to the stage" detail={movedWords(movedBy)}>
       <div class="stack">
         <Figure value={formatClock(stageAt)} size="reach" label="Stage" labelHidden />
+        <p class="soft">It runs late by</p>
         <div class="row">
           {LATER.map((minutes) => (
             <Button
@@ -28,7 +29,7 @@ export function StageLate({ day }: { readonly day: ShowDayNow }): JSX.Element | 
               label={`${minutes} min later`}
               onPress={() => void moveStage(day, Math.max(stageAt, clock) + minutes)}
             >
-              {`${minutes} min later`}
+              {`${minutes} min`}
             </Button>
           ))}
         </div>

@@ -23,6 +23,7 @@ export function WayBackChart({ now }: { readonly now: AfterwardsNow }): JSX.Elem
       title="Body mass after the show"
       unit={unit}
       decimals={1}
+      from={dayOf(now.show.date) - 4}
       sentence={
         first && last
           ? `${first.low.toFixed(1)} to ${first.high.toFixed(1)} ${unit} after a week, nearly all of the rise water; ${last.low.toFixed(1)} to ${last.high.toFixed(1)} ${unit} after ${weeks.length} weeks.`

@@ -20,7 +20,7 @@ export function WayBackWeeks({ now }: { readonly now: AfterwardsNow }): JSX.Elem
         <WhyButton
           why={() => ({
             title: 'The way back',
-            sentences: plan.why.map(say),
+            sentences: plan.why,
             formula:
               'balance in the first week, then 8 % above it; in steps: 150 kcal more each week up to that',
             inputs: [

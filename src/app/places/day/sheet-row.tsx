@@ -9,6 +9,7 @@ import { Tag } from '../../parts/tag.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { correct } from '../../state/open-journal.ts';
 import { capital } from '../../views/kitchen-view.ts';
+import { HealthRow } from './health-row.tsx';
 import { MealItems } from './meal-items.tsx';
 import { MealTools } from './meal-tools.tsx';
 import { macroWords } from './macro-words.ts';
@@ -62,6 +63,11 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
       return <EatenRow eaten={thing.eaten} />;
     case 'meal':
       return <MealRow row={row} meal={thing.meal} open={state === 'next'} />;
+    case 'doses':
+    case 'dose-done':
+    case 'draw-lines':
+    case 'draw':
+      return <HealthRow at={at} thing={thing} state={state} look={look} />;
   }
 }
 
