@@ -53,6 +53,15 @@ describe('the training of the invented athlete', () => {
     }
   });
 
+  it('[JRN-60] back-off sets stand at their share of the top set, and drops hang on the last', () => {
+    const ofKind = (kind: string) => gym.log.hardSets.filter(({ data }) => data.set === kind);
+    expect(ofKind('back-off').length).toBe(2 * story.weeks);
+    expect(ofKind('drop').length).toBe(story.weeks);
+    const raise = gym.log.series.find(({ exercise }) => exercise === 'machine-lateral-raise');
+    expect(raise?.follow).toHaveLength(story.weeks);
+    expect(raise?.sets).toHaveLength(3 * story.weeks);
+  });
+
   it('[JRN-60] no set of hers is a slip: all lie within what the estimate believes possible', () => {
     for (const { sets } of gym.log.series) expect(runSeries(sets).suspects).toEqual([]);
   });

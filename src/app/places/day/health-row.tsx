@@ -9,6 +9,7 @@ import { pathTo } from '../../shell/route.ts';
 import { nowClock } from '../../state/clock.ts';
 import { doseWords, unitsWords } from '../../views/dose-words.ts';
 import { takeDoses } from '../../views/take-dose.ts';
+import { say } from '../../views/say.ts';
 
 interface HealthRowProps {
   readonly at: ClockMinutes;
@@ -31,7 +32,7 @@ export function HealthRow({ at, thing, state, look }: HealthRowProps): JSX.Eleme
           title={
             thing.items.some(({ kind }) => kind === 'morning') ? 'Blood draw today' : 'Before the blood draw'
           }
-          detail={thing.items.map(({ words }) => words).join(' ')}
+          detail={say(thing.items.map(({ words }) => words).join(' '))}
           state="planned"
           href={pathTo('health', 'draw')}
         />

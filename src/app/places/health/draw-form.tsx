@@ -140,7 +140,7 @@ function Wanted({ typed, change }: PartProps): JSX.Element {
             figure={
               <Button
                 kind="quiet"
-                label={`Take ${name} off`}
+                label={`Take off ${name}`}
                 onPress={() => change({ analytes: typed.analytes.filter((other) => other !== name) })}
               >
                 Take off

@@ -16,6 +16,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 import { DrawForm } from './draw-form.tsx';
 
 /** The next draw: what to do on which day before it, as the run sheet will say it. */
@@ -36,7 +37,7 @@ export function DrawScreen(): JSX.Element {
           {plan && plan.cautions.length > 0 && (
             <Section title="To mind">
               {plan.cautions.map(({ words, source }) => (
-                <Caution key={words} words={words} source={sourceWords(source)} />
+                <Caution key={words} words={say(words)} source={sourceWords(source)} />
               ))}
             </Section>
           )}
@@ -81,7 +82,7 @@ function Days({ plan }: { readonly plan: DrawPlan }): JSX.Element {
             {plan.items
               .filter((item) => item.day === day)
               .map(({ words, at }) => (
-                <ListRow key={words} title={words} {...(at !== undefined && { figure: at })} />
+                <ListRow key={words} title={say(words)} {...(at !== undefined && { figure: at })} />
               ))}
           </List>
         </Section>

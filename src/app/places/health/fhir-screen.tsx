@@ -20,7 +20,14 @@ import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { ledger, recordAll, type NewFact } from '../../state/open-journal.ts';
 import { athlete } from '../../views/athlete-view.ts';
-import { draftOfFhir, fhirDraft, linesToAsk, noFile, type FhirDraft } from './fhir-draft.ts';
+import {
+  draftOfFhir,
+  fhirDraft,
+  noFile,
+  withoutLine,
+  type FhirDraft,
+  type FoundPanel as Panel,
+} from './fhir-draft.ts';
 import { intervalWords, unitSign } from './lab-words.ts';
 import { readPanelDraft } from './panel-draft.ts';
 import { PanelValueFields } from './panel-value-fields.tsx';
@@ -32,7 +39,7 @@ const problems = signal<readonly Problem[]>([]);
 export function FhirScreen(): JSX.Element {
   const typed = draft(DRAFT, fhirDraft, noFile);
   const read = async (file: File): Promise<void> => {
-    const outcome = draftOfFhir(await file.text(), file.name, ledger.peek());
+    const outcome = draftOfFhir(await file.text(), file.name, ledger.peek(), sexOf());
     problems.value = outcome.ok ? [] : [outcome.problem];
     if (outcome.ok) typed.value = outcome.value;
   };
@@ -107,14 +114,13 @@ function Found({ held, change }: FoundProps): JSX.Element {
 }
 
 interface FoundPanelProps {
-  readonly panel: FhirDraft['panels'][number];
-  readonly set: (panel: FhirDraft['panels'][number]) => void;
+  readonly panel: Panel;
+  readonly set: (panel: Panel) => void;
   readonly drop: () => void;
 }
 
 function FoundPanel({ panel, set, drop }: FoundPanelProps): JSX.Element {
-  const sex = athlete.value?.sex ?? 'female';
-  const asked = linesToAsk(panel, sex);
+  const { asked } = panel;
   const at = panel.atMinutes === undefined ? '' : ` at ${formatClock(panel.atMinutes)}`;
   return (
     <Section
@@ -127,7 +133,7 @@ function FoundPanel({ panel, set, drop }: FoundPanelProps): JSX.Element {
       }
     >
       {asked.length > 0 && (
-        <Note>{`${counted(asked.length, 'value')} cannot be read as it stands. Complete it here, or take it off; the file itself is not changed.`}</Note>
+        <Note>{`${counted(asked.length, 'value')} could not be read as the file has it. Complete it here, or take it off; the file itself is not changed.`}</Note>
       )}
       <div class="stack">
         {asked.map((place) => {
@@ -138,14 +144,14 @@ function FoundPanel({ panel, set, drop }: FoundPanelProps): JSX.Element {
                 key={place}
                 line={line}
                 place={place}
-                sex={sex}
+                sex={sexOf()}
                 set={(part) =>
                   set({
                     ...panel,
                     values: panel.values.map((old, k) => (k === place ? { ...old, ...part } : old)),
                   })
                 }
-                drop={() => set({ ...panel, values: panel.values.filter((_, k) => k !== place) })}
+                drop={() => set(withoutLine(panel, place))}
               />
             )
           );
@@ -177,11 +183,16 @@ function FoundPanel({ panel, set, drop }: FoundPanelProps): JSX.Element {
   );
 }
 
+/** Before anyone is described only the numbers' plausibility is looked at, and that hardly differs. */
+function sexOf(): 'female' | 'male' {
+  return athlete.value?.sex ?? 'female';
+}
+
 async function take(held: FhirDraft): Promise<void> {
-  const sex = athlete.peek()?.sex ?? 'female';
+  const sex = sexOf();
   const read = held.panels.map((panel) => {
     const time = panel.atMinutes === undefined ? {} : { time: formatClock(panel.atMinutes) };
-    const { report, ...typed } = panel;
+    const { report, asked: _, ...typed } = panel;
     return readPanelDraft(typed, sex, {
       panel: nameUuid(`panel ${panel.date} ${time.time ?? ''} ${report}`),
       taking: takingBefore(ledger.peek(), { date: panel.date, ...time }),

@@ -13,6 +13,7 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 import { DerivedValues } from './derived-values.tsx';
 import { readingOf } from './panel-view.ts';
 import { ResultRows } from './result-rows.tsx';
@@ -95,12 +96,12 @@ function Beware({ reading: { cautions } }: { readonly reading: PanelReading }): 
           .map(({ words, source }) => (
             <Caution
               key={words}
-              words={words}
+              words={say(words)}
               {...(source !== undefined && { source: sourceWords(source) })}
             />
           ))}
         {advice.map(({ words }) => (
-          <Note key={words}>{words}</Note>
+          <Note key={words}>{say(words)}</Note>
         ))}
       </div>
     </Section>

@@ -20,6 +20,7 @@ import { record } from '../../state/open-journal.ts';
 import { unitsWords } from '../../views/dose-words.ts';
 import { health } from '../../views/health-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 import { LiabilityFacts } from './liability-facts.tsx';
 import { regimenWords } from './product-rows.tsx';
 
@@ -126,7 +127,7 @@ function Stock({ now: { product, stock } }: { readonly now: ProductNow }): JSX.E
         why={{
           title: `What is left of ${product.name}`,
           sentences: [
-            stock?.words ?? 'Not counted yet.',
+            stock ? say(stock.words) : 'Not counted yet.',
             'The last count, plus what was bought since, less what was taken since. The day it runs out follows from the regimens as they stand, pauses kept.',
           ],
           inputs: [
@@ -137,7 +138,7 @@ function Stock({ now: { product, stock } }: { readonly now: ProductNow }): JSX.E
           ],
         }}
       />
-      {stock && <p>{stock.words}</p>}
+      {stock && <p>{say(stock.words)}</p>}
       <div class="row">
         {pack !== undefined && (
           <Button records onPress={() => void bought(pack)}>

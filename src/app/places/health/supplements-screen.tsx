@@ -10,6 +10,7 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { health, sums } from '../../views/health-view.ts';
+import { say } from '../../views/say.ts';
 import { LiabilityFacts } from './liability-facts.tsx';
 import { MedicineList } from './medicine-list.tsx';
 import { ProductRows } from './product-rows.tsx';
@@ -70,7 +71,7 @@ function RunningOut({ products }: { readonly products: readonly ProductNow[] }):
     <Caution
       title="Runs out before the show"
       words={short.map((stock) =>
-        stock.belowZero ? `${stock.words} More was taken than was there: count it.` : stock.words,
+        say(stock.belowZero ? `${stock.words} More was taken than was there: count it.` : stock.words),
       )}
     />
   );
