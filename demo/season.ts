@@ -40,7 +40,7 @@ export function writeSeason(scribe: Scribe): void {
     date: story.show.date,
     place: story.town,
     class: { name: 'figure' },
-    target: { bodyFatPercentMax: 18 },
+    target: { bodyFatPercentMax: 17.9 },
   });
   scribe.write(day, '06:03', 'preparation-begun', { show: story.show.id, from: day });
   for (const { weekday, name, template } of trainingDays)
