@@ -63,6 +63,8 @@ function itemLine(item: PlateItem, nameOf: NameOf): string {
       return grams(item.grams, named(item.batch, nameOf));
     case 'recipe':
       return grams(item.grams, named(item.recipe, nameOf));
+    case 'slices':
+      return `${roundTo(item.slices, 2)} ${item.slices === 1 ? 'slice' : 'slices'} ${named(item.recipe, nameOf)}`;
     case 'guess':
       return `${item.name}, guessed at ${Math.round(item.nutrients.energyKcal)} kcal ± ${item.spreadPercent} %`;
   }

@@ -3,10 +3,13 @@ import type { Ledger } from '#core/journal/ledger.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { entriesToRows, rowsToEntries } from '#core/journal/csv-rows.ts';
 import { readCsv, writeCsv } from './csv.ts';
+import { recipeExport, recipeImport } from './recipe-format.ts';
 
 export interface FormatOptions {
   /** Only this kind of entry (export); the kind of rows that name none (import). */
   readonly kind?: string;
+  /** The day that facts without a date of their own stand on (import). */
+  readonly day?: string;
 }
 
 /** A way to write a journal for another program. Faces list them; each is one line in `exports` below. */
@@ -52,5 +55,5 @@ const csvImport: JournalImport = {
   },
 };
 
-export const journalExports: readonly JournalExport[] = [csvExport];
-export const journalImports: readonly JournalImport[] = [csvImport];
+export const journalExports: readonly JournalExport[] = [csvExport, recipeExport];
+export const journalImports: readonly JournalImport[] = [csvImport, recipeImport];
