@@ -2,6 +2,7 @@ import type { Entry } from '#core/journal/entry.ts';
 import { bodyPath } from './body-path.ts';
 import { writeMorning, writePlan, writeRicePot, writeUntilNoon } from './late-day.ts';
 import { writePantry } from './pantry.ts';
+import { writeRecipes } from './recipes.ts';
 import { createScribe } from './scribe.ts';
 import { writeSeason } from './season.ts';
 import { story, utc, type StoryClock } from './story.ts';
@@ -17,6 +18,7 @@ export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[
   writeSeason(scribe);
   writeHall(scribe);
   writePantry(scribe, story.begins);
+  writeRecipes(scribe, story.begins);
   writeWeeks(scribe, path, seed);
   writeRicePot(scribe);
   writeMorning(scribe, last.scaleKg - 0.1);

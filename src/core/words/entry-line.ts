@@ -16,6 +16,8 @@ const WRITERS: Writers = {
   'food-defined': (d) =>
     `${d.name}: ${d.per100g.energyKcal} kcal, ${d.per100g.proteinG} P, ${d.per100g.carbohydrateG} C, ${d.per100g.fatG} F per 100 g`,
   'container-weighed': (d) => `${d.name}, ${d.emptyG} g empty`,
+  'recipe-defined': (d) =>
+    `${d.name}: ${d.ingredients.length} ingredients${d.yields.slices === undefined ? '' : `, ${d.yields.slices} slices`}${d.yields.cookedG === undefined ? '' : `, ${d.yields.cookedG} g cooked`}`,
   'batch-cooked': (d, nameOf) =>
     `${d.name}: ${d.ingredients.map((part) => grams(part.rawG, named(part.food, nameOf))).join(', ')} raw gave ${roundTo(d.cookedGrossG - d.containerG, 0)} g`,
   'batch-portioned': (d, nameOf) =>

@@ -8,6 +8,10 @@ import { FoodScreen } from './food-screen.tsx';
 import { FoodsScreen } from './foods-screen.tsx';
 import { KitchenScreen } from './kitchen-screen.tsx';
 import { LabelScreen } from './label-screen.tsx';
+import { RecipeCardScreen } from './recipes/recipe-card-screen.tsx';
+import { RecipeEditScreen } from './recipes/recipe-edit-screen.tsx';
+import { RecipeScreen } from './recipes/recipe-screen.tsx';
+import { RecipesScreen } from './recipes/recipes-screen.tsx';
 
 /** Batches, stock, foods, containers. */
 export default function KitchenPlace({ path }: PlaceProps): JSX.Element {
@@ -25,6 +29,14 @@ export default function KitchenPlace({ path }: PlaceProps): JSX.Element {
       return <FoodsScreen />;
     case 'label':
       return <LabelScreen />;
+    case 'recipes':
+      return <RecipesScreen />;
+    case 'recipe':
+      return <RecipeScreen id={id ?? ''} />;
+    case 'recipe-edit':
+      return <RecipeEditScreen id={id ?? 'new'} />;
+    case 'recipe-card':
+      return <RecipeCardScreen id={id ?? ''} />;
     case 'containers':
       return <ContainersScreen />;
     default:

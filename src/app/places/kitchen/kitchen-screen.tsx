@@ -46,6 +46,7 @@ export function KitchenScreen(): JSX.Element {
         ))}
       </Columns>
       <div class="row">
+        <Button href={pathTo('kitchen', 'recipes')}>Recipes</Button>
         <Button href={pathTo('kitchen', 'foods')}>Foods</Button>
         <Button href={pathTo('kitchen', 'containers')}>Containers</Button>
         <Button href={pathTo('kitchen', 'label')}>Food from a label</Button>

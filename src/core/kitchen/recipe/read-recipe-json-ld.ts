@@ -134,7 +134,7 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '⅔': ' 2/3',
 };
 const AMOUNT =
-  /^(\d+(?:[.,]\d+)?(?:\s+\d+\/\d+)?|\d+\/\d+)\s*(kg|g|grams?|oz|ounces?|lbs?|pounds?|mg)?\b\.?\s*(?:of\s+)?(.*)$/i;
+  /^(\d+\/\d+|\d+(?:[.,]\d+)?(?:\s+\d+\/\d+)?)\s*(kg|g|grams?|oz|ounces?|lbs?|pounds?|mg)?\b\.?\s*(?:of\s+)?(.*)$/i;
 
 /** "1.5 lb minced turkey (raw)": grams where the unit is one of mass; a cup or a piece is left to be weighed. */
 export function readIngredientLine(text: string): ForeignIngredient {
@@ -181,7 +181,7 @@ function stepsOf(instructions: unknown, depth: number): string[] {
 function yieldOf(value: unknown): { slices?: number; cookedG?: Grams } {
   const found: { slices?: number; cookedG?: Grams } = {};
   for (const one of asList(value)) {
-    const text = isObject(one) ? String(one['value'] ?? '') : String(one);
+    const text = plainText(isObject(one) ? one['value'] : one) ?? '';
     const mass = /(\d+(?:[.,]\d+)?)\s*(kg|g|oz|lb)\b/i.exec(text);
     const count = /(\d+)/.exec(text);
     if (mass?.[1] !== undefined && mass[2] !== undefined) {
