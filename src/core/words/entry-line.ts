@@ -27,6 +27,9 @@ const WRITERS: Writers = {
     d.grams === 0
       ? `${named(d.food, nameOf)} ran out`
       : `${grams(d.grams, named(d.food, nameOf))} in the ${d.place}`,
+  'week-adopted': (d, nameOf) =>
+    `${d.days.length} days from ${d.days[0]?.date ?? ''}: ${d.pans.map((pan) => `${named(pan.recipe, nameOf)} on ${pan.date}`).join(', ')}`,
+  'pack-known': (d, nameOf) => `${named(d.food, nameOf)} in packs of ${roundTo(d.packG, 1)} g`,
   'target-set': (d) =>
     `${d.proteinG} P, ${d.carbohydrateG} C, ${d.fatG} F, ${d.dayKind === 'every' ? 'every day' : `${d.dayKind} days`} from ${d.from}`,
   'day-shaped': (d) =>

@@ -10,11 +10,8 @@ import { List, ListRow } from '../../../parts/list.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { Section } from '../../../parts/section.tsx';
 import { WhyButton } from '../../../parts/why-button.tsx';
-import { go, pathTo } from '../../../shell/route.ts';
-import { draft } from '../../../state/drafts.ts';
 import { capital, kitchen } from '../../../views/kitchen-view.ts';
-import { COOK_DRAFT } from '../cook-screen.tsx';
-import { cookDraft, emptyCook } from '../cook-draft.ts';
+import { intoThePan } from './into-the-pan.ts';
 
 type By = 'slices' | 'proteinG' | 'carbohydrateG' | 'energyKcal';
 
@@ -85,28 +82,13 @@ function Scaled({ scaled }: { readonly scaled: ScaledRecipe }): JSX.Element {
         {`${recipe.yields.slices ?? 1} slices, each ${Math.round(energyKcal)} kcal, ${roundTo(proteinG, 1)} g protein, ${roundTo(carbohydrateG, 1)} g carbohydrate, ${roundTo(fatG, 1)} g fat`}
       </p>
       <div class="row">
-        <Button onPress={() => cookIt(recipe)}>Cook this</Button>
+        <Button onPress={() => intoThePan({ ...recipe, portions: recipe.yields.slices ?? 1 })}>
+          Cook this
+        </Button>
         <WhyButton why={{ title: `${recipe.name}, times ${roundTo(factor, 2)}`, sentences: why }}>
           Why these weights?
         </WhyButton>
       </div>
     </>
   );
-}
-
-/** The raw weights into the pan that is being typed, one portion a slice. */
-function cookIt(recipe: Recipe): void {
-  draft(COOK_DRAFT, cookDraft, emptyCook).value = {
-    ...emptyCook,
-    name: recipe.name,
-    recipe: recipe.recipe,
-    ingredients: recipe.ingredients.map(({ food, rawG, form }) => ({
-      food,
-      amount: rawG,
-      unit: 'g' as const,
-      ...(form !== undefined && { form }),
-    })),
-    count: recipe.yields.slices ?? emptyCook.count,
-  };
-  go(pathTo('kitchen', 'cook'));
 }
