@@ -38,7 +38,8 @@ export const usualWishes = {
 } as const;
 
 const FOODS_PER_DAY = 6;
-/** A pan is cooked at most twice as large as its recipe. Common practice, no source. */
+/** A pan is cooked from half to twice as large as its recipe. Common practice, no source. */
+const SMALLEST_PAN = 0.5;
 const LARGEST_PAN = 2;
 /** Foods the week may be filled with: what must go first, then favourites, then what is there. */
 const MOST_FOODS = 14;
@@ -141,6 +142,7 @@ function weekDish(kitchen: KitchenNow, recipe: Recipe, packs: ReadonlyMap<string
       // The day it is cooked counts whole: the last hours of its time are not planned with.
       keepsDays: limit.hours === undefined ? 7 : Math.max(1, Math.floor(limit.hours / 24)),
       freezes: limit.freezerMonths !== undefined,
+      leastPortions: Math.ceil(portions * SMALLEST_PAN),
       mostPortions: portions * LARGEST_PAN,
       ...(cents !== undefined && { centsPerPortion: cents / portions }),
     },

@@ -29,6 +29,19 @@ export function readDishes(request: WeekRequest, values: SolvedModel['values']):
   };
 }
 
+/** Whether a solution parts a portion between two pans, which no kitchen does. */
+export function partsPortions(request: WeekRequest, values: SolvedModel['values']): boolean {
+  return request.dishes.some((_, r) =>
+    request.days.some(({ cooking }, cookDay) => {
+      if (!cooking) return false;
+      return daysOfPortion(request, r, cookDay).some(({ day }) => {
+        const portions = values[columns.eaten(r, cookDay, day)] ?? 0;
+        return Math.abs(portions - Math.round(portions)) > 1e-4;
+      });
+    }),
+  );
+}
+
 /** A day with the foods that a solved fill gives it. */
 export function withFoods(request: WeekRequest, day: PlannedDay, values: SolvedModel['values']): PlannedDay {
   const foods = request.foods.flatMap((food, f): PlannedFood[] => {
@@ -66,7 +79,7 @@ export function judged(request: WeekRequest, week: DrawnWeek, bound: number): We
       `Missing the targets costs ${roundTo(cost.macros, 0)} kcal of mistake over all days, cooking ${roundTo(cost.cooking, 0)}, repeats and missing variety ${roundTo(cost.variety, 0)}, freezing ${roundTo(cost.frozen, 0)}, leftovers ${roundTo(cost.waste, 0)}, money ${roundTo(cost.money, 0)}.`,
       gap < 0.0005
         ? 'No plan costs less: proven by the solver.'
-        : `No plan can cost less than ${roundTo(least, 0)}, so this one is within ${roundTo(100 * gap, 1)} % of the best there is.`,
+        : `No plan can cost less than ${roundTo(least, 0)}: at most ${roundTo((cost.total - least) / week.days.length, 1)} kcal of mistake a day could still be gained.`,
     ],
   };
 }

@@ -59,7 +59,11 @@ export function shoppingList(
       const line = ware && lineOf(food, own, ware);
       return line ? [line] : [];
     })
-    .sort((a, b) => a.aisle.localeCompare(b.aisle, 'en') || a.name.localeCompare(b.name, 'en'));
+    .sort((a, b) => byText(a.aisle, b.aisle) || byText(a.name, b.name));
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function lineOf(food: string, needs: readonly Need[], ware: Ware): ShoppingLine | undefined {

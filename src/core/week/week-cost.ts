@@ -151,7 +151,7 @@ export function weekFaults(request: WeekRequest, week: DrawnWeek): string[] {
   }
   for (const pan of week.pans) {
     const dish = request.dishes.find((one) => one.recipe === pan.recipe);
-    if (!dish || pan.portions > dish.mostPortions)
+    if (!dish || pan.portions > dish.mostPortions || pan.portions < dish.leastPortions)
       faults.push(`${pan.date}: a pan of ${pan.portions} portions`);
     if (request.days.find((day) => day.date === pan.date)?.cooking !== true)
       faults.push(`${pan.date}: no day to cook on`);

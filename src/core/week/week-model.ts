@@ -16,10 +16,17 @@ export const columns = {
  */
 export type FoodGrain = 'loose' | 'whole';
 
+/**
+ * Which pan a portion comes from: `free` leaves it to the network between whole pans and whole days, whose corners are whole
+ * of themselves, and is solved several times as fast; `whole` says so, for the day a solution is no corner.
+ */
+export type Flows = 'free' | 'whole';
+
 /** A model being written in CPLEX LP text. */
 interface Draft {
   readonly request: WeekRequest;
   readonly grain: FoodGrain;
+  readonly flows: Flows;
   readonly objective: string[];
   readonly rows: string[];
   readonly bounds: string[];
@@ -31,10 +38,22 @@ interface Draft {
  * The week as one mixed-integer model (WEK-02): which dish is cooked when, in how many portions, what is eaten on each day, so
  * that macros missed, evenings at the stove, repeats, waste and money cost least together.
  */
-export function weekModel(request: WeekRequest, grain: FoodGrain): string {
-  const draft: Draft = { request, grain, objective: [], rows: [], bounds: [], general: [], binary: [] };
+export function weekModel(request: WeekRequest, grain: FoodGrain, flows: Flows = 'free'): string {
+  const draft: Draft = {
+    request,
+    grain,
+    flows,
+    objective: [],
+    rows: [],
+    bounds: [],
+    general: [],
+    binary: [],
+  };
   request.days.forEach((_, day) => addDay(draft, day));
-  request.dishes.forEach((_, dish) => addDish(draft, dish));
+  request.dishes.forEach((_, dish) => {
+    addDish(draft, dish);
+    addWholeDays(draft, dish);
+  });
   request.ready.forEach((_, batch) => addReady(draft, batch));
   request.foods.forEach((food, index) => addFood(draft, food, index));
   addVariety(draft);
@@ -139,6 +158,17 @@ function portionsOn(request: WeekRequest, dish: number, day: number): string[] {
   );
 }
 
+/** Portions of a dish on a day are whole, whichever pans they come from. */
+function addWholeDays(draft: Draft, dish: number): void {
+  for (const [day] of draft.request.days.entries()) {
+    const portions = portionsOn(draft.request, dish, day);
+    if (portions.length === 0) continue;
+    const whole = `e${dish}_${day}`;
+    draft.general.push(whole);
+    draft.rows.push(`${portions.join(' + ')} - ${whole} = 0`);
+  }
+}
+
 function mayEat({ ready }: WeekRequest, batch: number, day: number): boolean {
   const last = ready[batch]?.lastDay;
   return last === undefined || day <= last;
@@ -156,7 +186,7 @@ function addDish(draft: Draft, dish: number): void {
     general.push(q);
     objective.push(`+ ${weekWeights.pan} ${y}`);
     if (cents > 0) objective.push(`+ ${cents} ${q}`);
-    rows.push(`${q} - ${of.mostPortions} ${y} <= 0`, `${q} - ${y} >= 0`);
+    rows.push(`${q} - ${of.mostPortions} ${y} <= 0`, `${q} - ${of.leastPortions} ${y} >= 0`);
     const eaten = daysOfPortion(request, dish, cookDay);
     const left = `l${dish}_${cookDay}`;
     objective.push(`+ ${weekWeights.portionWasted} ${left}`);
@@ -165,7 +195,7 @@ function addDish(draft: Draft, dish: number): void {
     );
     for (const { day, frozen } of eaten) {
       const z = columns.eaten(dish, cookDay, day);
-      general.push(z);
+      if (draft.flows === 'whole') general.push(z);
       if (frozen) objective.push(`+ ${weekWeights.portionFrozen} ${z}`);
       rows.push(`${z} - ${request.rules.sameDishPerDay} ${y} <= 0`);
     }

@@ -25,6 +25,8 @@ export interface WeekDish {
   /** Days it may be eaten from the fridge, the day it is cooked counted: 1 is that day only. */
   readonly keepsDays: number;
   readonly freezes: boolean;
+  /** A smaller or a larger pan is not cooked. */
+  readonly leastPortions: number;
   readonly mostPortions: number;
   /** Ingredients of one portion, where every price is known. */
   readonly centsPerPortion?: number;

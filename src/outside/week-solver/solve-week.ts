@@ -1,5 +1,5 @@
 import type { Highs } from 'highs';
-import { judgedWeek, readDishes, withFoods, type SolvedModel } from '#core/week/read-week.ts';
+import { judgedWeek, partsPortions, readDishes, withFoods, type SolvedModel } from '#core/week/read-week.ts';
 import { fillRequest, weekModel } from '#core/week/week-model.ts';
 import type { PlannedDay, WeekPlan } from '#core/week/week-plan.ts';
 import type { WeekRequest } from '#core/week/week-request.ts';
@@ -12,8 +12,8 @@ export interface WeekBudget {
   readonly gap: number;
 }
 
-/** One percent of some hundred kilocalories of mistake is less than a scale shows. */
-export const usualBudget: WeekBudget = { seconds: 6, gap: 0.01 };
+/** Two percent of some hundred kilocalories of mistake is less than a scale shows. */
+export const usualBudget: WeekBudget = { seconds: 12, gap: 0.02 };
 
 /**
  * Plans a week with HiGHS in two steps: dishes and pans with foods taken loosely, which bounds every plan from below; then
@@ -24,7 +24,9 @@ export function solveWeek(
   request: WeekRequest,
   budget: WeekBudget = usualBudget,
 ): Outcome<WeekPlan> {
-  const loose = solveModel(highs, weekModel(request, 'loose'), budget);
+  const free = solveModel(highs, weekModel(request, 'loose'), budget);
+  const parted = free && partsPortions(request, free.values);
+  const loose = parted ? solveModel(highs, weekModel(request, 'loose', 'whole'), budget) : free;
   if (!loose) return noPlan();
   const drawn = readDishes(request, loose.values);
   const days: PlannedDay[] = [];

@@ -13,6 +13,7 @@ import { pathTo } from '../../../shell/route.ts';
 import { today } from '../../../state/clock.ts';
 import { capital } from '../../../views/kitchen-view.ts';
 import { week } from '../../../views/week-view.ts';
+import './week.css';
 import { intoThePan } from '../recipes/into-the-pan.ts';
 
 /** What to cook on which day, raw weights on the left hand, what it should weigh cooked on the right. */
@@ -46,15 +47,17 @@ function Pans({
       {open.map((pan, place) => (
         <PanSection key={`${pan.recipe} ${pan.date}`} pan={pan} first={place === 0} />
       ))}
-      <PrintSheet
-        title="Cook plan"
-        date={today.value}
-        version={`planned ${ahead.adopted.day}, ${open.length} ${open.length === 1 ? 'pan' : 'pans'}`}
-      >
-        {open.map((pan) => (
-          <PanOnPaper key={`${pan.recipe} ${pan.date}`} pan={pan} />
-        ))}
-      </PrintSheet>
+      <div class="paper-only">
+        <PrintSheet
+          title="Cook plan"
+          date={today.value}
+          version={`planned ${ahead.adopted.day}, ${open.length} ${open.length === 1 ? 'pan' : 'pans'}`}
+        >
+          {open.map((pan) => (
+            <PanOnPaper key={`${pan.recipe} ${pan.date}`} pan={pan} />
+          ))}
+        </PrintSheet>
+      </div>
       <div class="row">
         <PrintButton>Print the cook plan</PrintButton>
       </div>

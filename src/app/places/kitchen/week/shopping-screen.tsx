@@ -154,17 +154,19 @@ function OnPaper({
   readonly aisles: readonly string[];
 }): JSX.Element {
   return (
-    <PrintSheet title="Shopping list" date={today.value} version={`week planned ${ahead.adopted.day}`}>
-      {aisles.map((aisle) => (
-        <section key={aisle}>
-          <h3>{capital(aisle)}</h3>
-          {ahead.list
-            .filter((line) => line.aisle === aisle)
-            .map((line) => (
-              <StepBox key={line.food}>{`${amountWords(line)} ${line.name}`}</StepBox>
-            ))}
-        </section>
-      ))}
-    </PrintSheet>
+    <div class="paper-only">
+      <PrintSheet title="Shopping list" date={today.value} version={`week planned ${ahead.adopted.day}`}>
+        {aisles.map((aisle) => (
+          <section key={aisle}>
+            <h3>{capital(aisle)}</h3>
+            {ahead.list
+              .filter((line) => line.aisle === aisle)
+              .map((line) => (
+                <StepBox key={line.food}>{`${amountWords(line)} ${line.name}`}</StepBox>
+              ))}
+          </section>
+        ))}
+      </PrintSheet>
+    </div>
   );
 }

@@ -89,13 +89,7 @@ function Ahead({ ahead }: { readonly ahead: WeekAhead }): JSX.Element {
       <Columns wide="first">
         <Section
           title="Day by day"
-          action={
-            <WhyButton why={{ title: 'Why this week', sentences: data.why }}>
-              {data.gap < 0.0005
-                ? 'Proven best'
-                : `Within ${Math.max(0.1, Math.round(1000 * data.gap) / 10)} % of the best`}
-            </WhyButton>
-          }
+          action={<WhyButton why={{ title: 'Why this week', sentences: data.why }}>Why this week?</WhyButton>}
         >
           <List>
             {ahead.days.map((day) => (
