@@ -1,5 +1,6 @@
 import { lifterWorlds } from '../test/simulation/lifter-simulator.ts';
 import { scoreLifters } from '../test/simulation/score-lifters.ts';
+import { scoreSides } from '../test/simulation/score-sides.ts';
 
 const LIFTERS = 60;
 
@@ -39,4 +40,27 @@ export function benchGym(): void {
       ].join(' | '),
     );
   }
+  benchSides();
+}
+
+/** How often a side is called weaker: ours beside one set of each by Epley's equation and the mark of ten percent. */
+function benchSides(): void {
+  console.log(`gym: sides, ${LIFTERS} lifters a world; how often the left is called weaker, and the right`);
+  console.log('world    | left less | ours left | ours right | plain left | plain right | answered');
+  for (const world of lifterWorlds)
+    for (const less of [0, 0.04, 0.08, 0.12]) {
+      const score = scoreSides(world, LIFTERS, less);
+      const share = (value: number, width: number) => value.toFixed(2).padStart(width);
+      console.log(
+        [
+          world.name.padEnd(8),
+          `${(100 * less).toFixed(0)} %`.padStart(9),
+          share(score.calledLeft, 9),
+          share(score.calledRight, 10),
+          share(score.plainLeft, 10),
+          share(score.plainRight, 11),
+          `${score.percent.toFixed(1)} %`.padStart(8),
+        ].join(' | '),
+      );
+    }
 }

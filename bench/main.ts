@@ -5,6 +5,7 @@ import { benchEstimate } from './estimate.ts';
 import { benchGym } from './gym.ts';
 import { benchJournal } from './journal.ts';
 import { benchWeek } from './week.ts';
+import { benchSync } from './sync.ts';
 
 /** Every measurement in one run, side by side; name sections to run only those: `npm run bench -- journal app`. */
 const sections: Readonly<Record<string, () => void | Promise<void>>> = {
@@ -14,6 +15,7 @@ const sections: Readonly<Record<string, () => void | Promise<void>>> = {
   course: benchCourse,
   gym: benchGym,
   week: benchWeek,
+  sync: benchSync,
   app: benchApp,
 };
 

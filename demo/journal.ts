@@ -7,6 +7,7 @@ import { createScribe } from './scribe.ts';
 import { writeSeason } from './season.ts';
 import { story, utc, type StoryClock } from './story.ts';
 import { writeHall } from './training.ts';
+import { writePacks, writeWeekAhead } from './week-ahead.ts';
 import { writeWeeks } from './weeks.ts';
 
 /** The invented athlete's whole journal: the same bytes for the same seed and clock. */
@@ -19,10 +20,12 @@ export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[
   writeHall(scribe);
   writePantry(scribe, story.begins);
   writeRecipes(scribe, story.begins);
+  writePacks(scribe, story.begins);
   writeWeeks(scribe, path, seed);
   writeRicePot(scribe);
   writeMorning(scribe, last.scaleKg - 0.1);
   writePlan(scribe, last.scaleKg, at);
+  writeWeekAhead(scribe);
   writeUntilNoon(scribe);
   return scribe.entries;
 }

@@ -13,6 +13,10 @@ export interface TrainedExercise {
   readonly reps: readonly [min: number, max: number];
   /** The left side has so much less, a share. */
   readonly leftLess?: number;
+  /** Sets after the top set are back-off sets with this share of it; without one they keep its load. */
+  readonly backOff?: number;
+  /** The last set is followed by a drop with this share of its load. */
+  readonly drop?: number;
 }
 
 export const machines = {
@@ -41,7 +45,7 @@ const lift = (
   load: TrainedExercise['load'],
   [firstKg, stepKg, possible]: readonly [number, number, number],
   reps: TrainedExercise['reps'],
-  more: { readonly sets?: number; readonly leftLess?: number } = {},
+  more: Partial<Pick<TrainedExercise, 'sets' | 'leftLess' | 'backOff' | 'drop'>> = {},
 ): TrainedExercise => ({ exercise, load, firstKg, stepKg, possible, reps, sets: 3, ...more });
 
 interface TrainingDay {
@@ -60,7 +64,7 @@ export const trainingDays: readonly TrainingDay[] = [
     name: 'Press',
     weekday: 1,
     blocks: [
-      [lift('incline-bench-press', bar, [40, 2.5, 10], [6, 9])],
+      [lift('incline-bench-press', bar, [40, 2.5, 10], [6, 9], { backOff: 0.9 })],
       [lift('dumbbell-shoulder-press', pair, [14, 2, 11], [8, 11])],
       [
         lift('lateral-raise', pair, [7, 1, 15], [11, 15]),
@@ -75,7 +79,7 @@ export const trainingDays: readonly TrainingDay[] = [
     blocks: [
       [lift('pull-up', body, [15, -2.5, 9], [6, 9])],
       [lift('barbell-row', bar, [50, 2.5, 11], [7, 10])],
-      [lift('reverse-fly', pin, [20, 2.5, 15], [11, 15]), lift('dumbbell-curl', pair, [10, 1, 13], [9, 12])],
+      [lift('reverse-fly', pin, [20, 2.5, 15], [11, 15]), lift('dumbbell-curl', pair, [9, 1, 14], [9, 12])],
     ],
   },
   {
@@ -97,7 +101,7 @@ export const trainingDays: readonly TrainingDay[] = [
     weekday: 5,
     blocks: [
       [lift('overhead-press', bar, [30, 2.5, 9], [6, 8])],
-      [lift('machine-lateral-raise', pin, [25, 2.5, 15], [11, 15])],
+      [lift('machine-lateral-raise', pin, [25, 2.5, 15], [11, 15], { drop: 0.7 })],
       [
         lift('barbell-curl', bar, [22.5, 2.5, 11], [8, 11]),
         lift('overhead-triceps-extension', pin, [22.5, 2.5, 14], [10, 14]),
@@ -123,11 +127,17 @@ export const trainingDays: readonly TrainingDay[] = [
 export function blocksOf({ blocks }: TrainingDay): SessionBlock[] {
   return blocks.map((exercises, place) => ({
     block: `block-${place + 1}`,
-    slots: exercises.map(({ exercise, sets, reps: [min, max], leftLess }) => {
+    slots: exercises.map(({ exercise, sets, reps: [min, max], leftLess, backOff, drop }) => {
       const schemes: SetScheme[] = place === 0 ? [{ set: 'warm-up', count: 3 }] : [];
       schemes.push({ set: 'top', count: 1, reps: { min, max }, rir: 1, restSeconds: 150 });
+      const after = { count: sets - 1, reps: { min, max }, rir: 1, restSeconds: 120 };
       if (sets > 1)
-        schemes.push({ set: 'working', count: sets - 1, reps: { min, max }, rir: 1, restSeconds: 120 });
+        schemes.push(
+          backOff === undefined
+            ? { set: 'working', ...after }
+            : { set: 'back-off', share: backOff, ...after },
+        );
+      if (drop !== undefined) schemes.push({ set: 'drop', count: 1 });
       return {
         slot: exercise,
         exercise,

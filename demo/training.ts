@@ -1,5 +1,6 @@
 import { randomStream, type RandomStream } from '#core/random/random-stream.ts';
 import { curveOf, repetitionsAt } from '#core/gym/strength/repetition-curve.ts';
+import type { BodySide, SetKind } from '#core/journal/kinds/gym-scheme.ts';
 import { isoWeekday } from '#core/units/civil-date.ts';
 import { formatClock } from '#core/units/clock.ts';
 import type { Scribe } from './scribe.ts';
@@ -145,36 +146,70 @@ interface Hour {
 }
 
 function trainExercise(hour: Hour, exercise: TrainedExercise, from: number): number {
-  const { scribe, day, session, chance, loads } = hour;
-  const kg = loads.get(exercise.exercise) ?? exercise.firstKg;
-  const form = FORM_SD * chance.normal();
+  const { chance, loads } = hour;
+  const { exercise: key, reps, sets, leftLess, backOff, drop } = exercise;
+  const kg = loads.get(key) ?? exercise.firstKg;
+  const form = strengthOn(hour.dayNumber) + FORM_SD * chance.normal();
   let fewest = Number.POSITIVE_INFINITY;
   let minute = from;
-  for (let place = 0; place < exercise.sets; place++) {
-    for (const side of exercise.leftLess === undefined ? [undefined] : (['left', 'right'] as const)) {
-      const strength =
-        strengthOn(hour.dayNumber) + form - TIRED * place + (side === 'left' ? -(exercise.leftLess ?? 0) : 0);
-      const could = Math.max(1, Math.floor(possibleReps(exercise, kg, strength)));
-      const rir = Math.min(could - 1, chance.integer(2));
-      const reps = Math.min(could - rir, exercise.reps[1] + 1);
-      if (place === 0) fewest = Math.min(fewest, reps);
-      scribe.write(day, formatClock(minute), 'set-done', {
-        session,
-        slot: exercise.exercise,
-        exercise: exercise.exercise,
-        set: place === 0 ? 'top' : 'working',
-        number: place === 0 ? 1 : place,
-        load: exercise.load(kg),
-        reps,
-        rir: could - reps > 5 ? 5 : could - reps,
-        ...(side !== undefined && { side }),
-      });
+  for (let place = 0; place < sets; place++) {
+    const set = place === 0 ? 'top' : backOff === undefined ? 'working' : 'back-off';
+    const number = Math.max(1, place);
+    const setKg = set === 'back-off' ? toStep((backOff ?? 1) * kg, exercise) : kg;
+    for (const side of leftLess === undefined ? [undefined] : (['left', 'right'] as const)) {
+      const strength = form - TIRED * place + (side === 'left' ? -(leftLess ?? 0) : 0);
+      const done = liftSet(hour, exercise, { set, number, side, kg: setKg, strength, minute });
+      if (place === 0) fewest = Math.min(fewest, done);
       minute += side === undefined ? 4 : 2;
     }
   }
-  if (fewest >= exercise.reps[1]) loads.set(exercise.exercise, kg + exercise.stepKg);
-  else if (fewest < exercise.reps[0] - 1) loads.set(exercise.exercise, kg - exercise.stepKg);
+  if (drop !== undefined) {
+    const strength = form - TIRED * sets - STILL_TIRED;
+    const kgDropped = toStep(drop * kg, exercise);
+    liftSet(hour, exercise, { set: 'drop', number: 1, kg: kgDropped, strength, minute: minute - 3 });
+  }
+  if (fewest >= reps[1]) loads.set(key, kg + exercise.stepKg);
+  else if (fewest < reps[0] - 1) loads.set(key, kg - exercise.stepKg);
   return minute + 2;
+}
+
+/** What a drop still lacks of the set before it, a share of strength. */
+const STILL_TIRED = 0.26;
+
+function toStep(kg: number, { stepKg }: TrainedExercise): number {
+  return stepKg * Math.round(kg / stepKg);
+}
+
+interface SetOfHers {
+  readonly set: SetKind;
+  readonly number: number;
+  readonly side?: BodySide | undefined;
+  readonly kg: number;
+  readonly strength: number;
+  readonly minute: number;
+}
+
+/** Writes one set, stopped with none or one left; answers its repetitions. */
+function liftSet(
+  { scribe, day, session, chance }: Hour,
+  exercise: TrainedExercise,
+  { set, number, side, kg, strength, minute }: SetOfHers,
+): number {
+  const could = Math.max(1, Math.floor(possibleReps(exercise, kg, strength)));
+  const left = Math.min(could - 1, chance.integer(2));
+  const reps = Math.min(could - left, exercise.reps[1] + 1);
+  scribe.write(day, formatClock(minute), 'set-done', {
+    session,
+    slot: exercise.exercise,
+    exercise: exercise.exercise,
+    set,
+    number,
+    load: exercise.load(kg),
+    reps,
+    rir: Math.min(5, could - reps),
+    ...(side !== undefined && { side }),
+  });
+  return reps;
 }
 
 /** Logarithm of strength against the first day. */
@@ -195,16 +230,20 @@ function possibleReps(
   return repetitionsAt(curveOf(possible) + (Math.log(first / now) + strength) / 1.1);
 }
 
-/** The knee that wants protecting: noted three weeks ago and once since. */
+/** The knee that wants protecting, by days before the story's today; the second note holds the load a tenth lower. */
+const KNEE: Readonly<Record<number, { readonly score: number; readonly words: string }>> = {
+  14: { score: 4, words: 'below the kneecap on the last two sets' },
+  7: { score: 4, words: 'the same place again, from the first hard set' },
+};
+
 function writeKnee(scribe: Scribe, day: string, dayNumber: number, session: string, minute: number): void {
-  const daysLeft = story.weeks * 7 - dayNumber;
-  if (daysLeft !== 21 && daysLeft !== 7) return;
+  const note = KNEE[story.weeks * 7 - dayNumber];
+  if (!note) return;
   scribe.write(day, formatClock(minute), 'pain-noted', {
     joint: 'knee',
     side: 'left',
-    score: daysLeft === 21 ? 4 : 3,
     exercise: 'hack-squat',
     session,
-    words: daysLeft === 21 ? 'below the kneecap on the last two sets' : 'only a pull, gone after warming up',
+    ...note,
   });
 }

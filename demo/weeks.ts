@@ -3,6 +3,7 @@ import { addDays, isoWeekday } from '#core/units/civil-date.ts';
 import { roundTo } from '#core/units/rounding.ts';
 import type { BodyDay } from './body-path.ts';
 import { writeCheckIn } from './check-ins.ts';
+import { healthDays } from './health-days.ts';
 import { writeMealDay } from './kitchen-days.ts';
 import { writeMeasures } from './measures.ts';
 import type { Scribe } from './scribe.ts';
@@ -17,6 +18,7 @@ const LAST = story.weeks * 7;
 /** Sixteen weeks of mornings, cardio and food, up to the day before the story's today. */
 export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: number): void {
   const chance = randomStream(seed, 'demo weeks');
+  const writeHealthDay = healthDays(seed);
   const trainer = createTrainer(seed);
   for (let number = 0; number < LAST; number += 1) {
     const day = addDays(story.begins, number);
@@ -34,6 +36,7 @@ export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: numbe
       trainer.train(scribe, day, number);
       scribe.write(day, '21:50', 'intake-totalled', { of: day, ...body.logged });
     } else writeMealDay(scribe, day, number - (LAST - MEAL_DAYS), () => trainer.train(scribe, day, number));
+    writeHealthDay(scribe, number);
   }
 }
 

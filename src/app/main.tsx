@@ -11,6 +11,7 @@ import { arrive, noteScroll } from './shell/scroll-memory.ts';
 import { Shell } from './shell/shell.tsx';
 import { keepOnDevice } from './shell/updates.ts';
 import { start } from './state/journals.ts';
+import { followSync } from './state/sync.ts';
 
 /** Another screen has come up: reasons of the old one go, and the finger still in the air touches nothing. */
 function screenChanged(): void {
@@ -31,5 +32,6 @@ if (root) {
   window.addEventListener('scroll', noteScroll, { passive: true });
   draw(root);
   void start({ demo: async () => (await import('./start/demo.ts')).openDemo() });
+  followSync();
   if (import.meta.env.PROD && 'serviceWorker' in navigator) void keepOnDevice(navigator.serviceWorker);
 }

@@ -1,3 +1,4 @@
+import { backupCommand, restoreCommand } from './backup.ts';
 import { batchCommand } from './batch.ts';
 import { dayCommand } from './day.ts';
 import type { LineCommand, PlainCommand } from './command.ts';
@@ -21,4 +22,9 @@ export const lineCommands: readonly LineCommand[] = [
   labelCommand,
   panelCommand,
 ];
-export const plainCommands: readonly PlainCommand[] = [journalCommand, serveCommand];
+export const plainCommands: readonly PlainCommand[] = [
+  journalCommand,
+  serveCommand,
+  backupCommand,
+  restoreCommand,
+];

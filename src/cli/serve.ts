@@ -5,16 +5,20 @@ import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { loadAppFiles } from '../server/app-files.ts';
 import { createServer } from '../server/create-server.ts';
 import { listen } from '../server/listen.ts';
+import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
+import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
 import type { PlainCommand } from './command.ts';
 
 const PORT = 4173;
 const REPOSITORY = join(import.meta.dirname, '../..');
 const APP_FOLDER = join(REPOSITORY, 'dist/app');
 
-const help = `stagewright serve [--port ${PORT}] [--data DIR]     the app on this machine
+const help = `stagewright serve [--port ${PORT}] [--data DIR] [--listen ADDRESS --behind-tls NAME]
 
---port   where to listen, on 127.0.0.1 only; 0 takes any free port
---data   a folder of this server's own, made where it is missing; the journal itself stays in the browser`;
+--port         where to listen; 0 takes any free port
+--data         a folder for sealed journals (sealed.sqlite), made where it is missing; without it none are kept
+--listen       another address than 127.0.0.1; only together with --behind-tls
+--behind-tls   the host name under which a server in front of this one, which speaks TLS, is reached`;
 
 export const serveCommand: PlainCommand = {
   name: 'serve',
@@ -23,18 +27,19 @@ export const serveCommand: PlainCommand = {
   async run(args) {
     const options = readOptions(args);
     if (!options.ok) return complain(`${options.problem.message} ${options.problem.remedy}\n\n${help}`, 2);
-    const { port, data } = options.value;
-    if (data !== undefined) {
-      const made = await makeFolder(data);
-      if (!made.ok) return complain(`${made.problem.message} ${made.problem.remedy}`, 1);
-    }
+    const { port, data, listenOn, behindTls } = options.value;
+    const store = data === undefined ? answered(undefined) : await openStore(data);
+    if (!store.ok) return complain(`${store.problem.message} ${store.problem.remedy}`, 1);
     const files = loadAppFiles(APP_FOLDER) ?? (await buildApp());
     if (!files) return complain('The app could not be built. See what "npm run build" says.', 1);
-    const listening = await listen(createServer({ files }), port);
+    const sync = store.value && { store: store.value, clockMs: () => performance.now() };
+    const parts = { files, ...(sync && { sync }), ...(behindTls !== undefined && { behindTls }) };
+    const listening = await listen(createServer(parts), port, listenOn);
     if (!listening.ok) return complain(`${listening.problem.message} ${listening.problem.remedy}`, 1);
     process.stdout.write(`Stagewright is at ${listening.value.address} (stop it with Ctrl+C)\n`);
     await stopAsked();
     await listening.value.stop();
+    store.value?.close();
     return 0;
   },
 };
@@ -55,21 +60,62 @@ async function buildApp(): Promise<ReturnType<typeof loadAppFiles>> {
   return loadAppFiles(APP_FOLDER);
 }
 
-function readOptions(args: readonly string[]): Outcome<{ port: number; data?: string }> {
+interface ServeOptions {
+  readonly port: number;
+  readonly data?: string;
+  readonly listenOn: string;
+  readonly behindTls?: string;
+}
+
+const LOOPBACK = /^(127\.\d{1,3}\.\d{1,3}\.\d{1,3}|::1|localhost)$/;
+
+function readOptions(args: readonly string[]): Outcome<ServeOptions> {
+  const read = readFlags(args);
+  if (!read.ok) return read;
+  const { port: typed = String(PORT), data, listen: listenOn = '127.0.0.1' } = read.value;
+  const behindTls = read.value['behind-tls'];
+  const port = Number(typed);
+  if (!/^\d{1,5}$/.test(typed) || port > 65_535)
+    return refused('server/port', 'port', `"${typed}" is no port.`, 'Give a number from 0 to 65535.');
+  if (!LOOPBACK.test(listenOn) && behindTls === undefined)
+    return refused(
+      'server/no-tls',
+      'listen',
+      `Beyond this machine (${listenOn}) nothing is served without TLS in front.`,
+      'Put a server that speaks TLS in front and name it: --behind-tls journal.example.org.',
+    );
+  return answered({
+    port,
+    listenOn,
+    ...(data !== undefined && { data: resolve(data) }),
+    ...(behindTls !== undefined && { behindTls }),
+  });
+}
+
+type Flags = Partial<Record<'port' | 'data' | 'listen' | 'behind-tls', string>>;
+
+function readFlags(args: readonly string[]): Outcome<Flags> {
   try {
+    const flag = { type: 'string' } as const;
     const { values } = parseArgs({
       args: [...args],
-      options: { port: { type: 'string' }, data: { type: 'string' } },
+      options: { port: flag, data: flag, listen: flag, 'behind-tls': flag },
     });
-    const port = Number(values.port ?? PORT);
-    if (!/^\d{1,5}$/.test(values.port ?? String(PORT)) || port > 65_535) {
-      return refused('server/port', 'port', `"${values.port}" is no port.`, 'Give a number from 0 to 65535.');
-    }
-    return answered({ port, ...(values.data === undefined ? {} : { data: resolve(values.data) }) });
+    return answered(values);
   } catch (fault) {
     const message = fault instanceof Error ? fault.message : String(fault);
-    return refused('server/unknown-option', '', message, 'Only --port and --data are known.');
+    return refused(
+      'server/unknown-option',
+      '',
+      message,
+      'Known are --port, --data, --listen and --behind-tls.',
+    );
   }
+}
+
+async function openStore(folder: string): Promise<Outcome<SealedStore>> {
+  const made = await makeFolder(folder);
+  return made.ok ? openSealedFolder(made.value) : made;
 }
 
 async function makeFolder(folder: string): Promise<Outcome<string>> {

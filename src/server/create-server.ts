@@ -2,10 +2,15 @@ import { Hono } from 'hono';
 import type { Context } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 import type { AppFile, Packing } from './app-files.ts';
+import { type SyncCounts, syncRoutes, type SyncParts } from './sync-routes.ts';
 
 export interface ServerParts {
   /** The built app by address (app-files.ts). */
   readonly files: ReadonlyMap<string, AppFile>;
+  /** Where sealed journals are kept; absent: none are, and only the app is served. */
+  readonly sync?: SyncParts;
+  /** The name under which a server in front of this one, which speaks TLS, is reached. */
+  readonly behindTls?: string;
 }
 
 /** Names this machine goes by to itself. A page of another name that resolves here is not answered. */
@@ -15,15 +20,19 @@ const OWN_NAMES = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/;
  * Serves the app; decides nothing and reads nothing. Made without a socket, so that tests can ask it directly.
  * Health data never leaves the device: the page may load and call nothing but this very origin.
  */
-export function createServer({ files }: ServerParts): Hono {
+export function createServer({ files, sync, behindTls }: ServerParts): Hono {
   const server = new Hono();
+  const counts: SyncCounts = { exchanges: 0, entriesTaken: 0, entriesGiven: 0, turnedAway: 0 };
   server.use(secured());
   server.use(async (context, next) => {
     const host = context.req.header('host');
-    if (host !== undefined && !OWN_NAMES.test(host))
+    if (host !== undefined && !OWN_NAMES.test(host) && host !== behindTls)
       return context.text('This server answers to localhost.', 421);
     return next();
   });
+  server.get('/health', (context) => context.json({ ok: true }));
+  server.get('/metrics', (context) => context.text(metricsOf(counts)));
+  if (sync) server.route('/sync', syncRoutes(sync, counts));
   server.on(['GET', 'HEAD'], '*', (context) => answerFile(context, files.get(context.req.path)));
   server.all('*', (context) => {
     context.header('allow', 'GET, HEAD');
@@ -34,6 +43,17 @@ export function createServer({ files }: ServerParts): Hono {
     return context.text('The server met a fault; it says more on standard error.', 500);
   });
   return server;
+}
+
+/** Counters in the text format of OpenMetrics; none of them names a journal. */
+function metricsOf(counts: SyncCounts): string {
+  const lines = [
+    ['stagewright_exchanges_total', counts.exchanges],
+    ['stagewright_entries_taken_total', counts.entriesTaken],
+    ['stagewright_entries_given_total', counts.entriesGiven],
+    ['stagewright_turned_away_total', counts.turnedAway],
+  ];
+  return `${lines.map((line) => line.join(' ')).join('\n')}\n`;
 }
 
 function answerFile(context: Context, file: AppFile | undefined): Response {

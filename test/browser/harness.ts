@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { loadAppFiles } from '../../src/server/app-files.ts';
+import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { createServer } from '../../src/server/create-server.ts';
 import { listen, type Listening } from '../../src/server/listen.ts';
 
@@ -75,7 +76,10 @@ export function useBrowser(folder: () => string = () => APP_FOLDER): AppBench {
       throw new Error(`There is no Chromium at ${CHROMIUM}; set CHROMIUM to its path.`);
     const files = loadAppFiles(folder());
     if (!files) throw new Error('There is no built app; run "npm run build".');
-    const outcome = await listen(createServer({ files }), 0);
+    const outcome = await listen(
+      createServer({ files, sync: { store: openSqliteStore(':memory:'), clockMs: () => performance.now() } }),
+      0,
+    );
     if (!outcome.ok) throw new Error(outcome.problem.message);
     listening = outcome.value;
     browser = await chromium.launch({ executablePath: CHROMIUM, headless: true, args: FLAGS });

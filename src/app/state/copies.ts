@@ -62,7 +62,9 @@ export async function importFile(file: File): Promise<Imported> {
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
   const text = lines.map((line) => line ?? '\uFFFD').join('\n');
   const format = journalImports.find((candidate) => candidate.recognises(file.name, text));
-  return takeFile(format ? format.read(text, { day: today.peek() }) : readJournal(lines));
+  return takeFile(
+    format ? format.read(text, { day: today.peek(), into: ledger.peek() }) : readJournal(lines),
+  );
 }
 
 export interface ExportedFile {

@@ -55,12 +55,20 @@ export function record<Kind extends KnownKind>(
   return write([{ kind, data, when: options }], options.says);
 }
 
-/** Writes several facts that belong together: all are kept or none, and one undo takes back all. */
-export function recordAll(facts: readonly NewFact[], options: Says = {}): Promise<Saved> {
-  return write(
-    facts.map((fact) => ({ kind: fact.kind, data: fact.data, when: fact })),
-    options.says,
-  );
+/**
+ * Writes several facts that belong together: all are kept or none, and one undo takes back all. `removing` names entries that
+ * give way to them.
+ */
+export function recordAll(
+  facts: readonly NewFact[],
+  options: Says & { readonly removing?: readonly string[] } = {},
+): Promise<Saved> {
+  const gone = (options.removing ?? []).flatMap((id) => {
+    const old = ledger.peek().entry(id);
+    return old ? [{ kind: REMOVED, data: {}, at: momentOfEntry(old), replaces: id }] : [];
+  });
+  const written = facts.map((fact) => ({ kind: fact.kind, data: fact.data, when: fact }));
+  return write([...gone, ...written], options.says);
 }
 
 /** Writes a correction: the same kind, day and moment unless `options` move them, with new data. */

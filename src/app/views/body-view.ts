@@ -14,7 +14,7 @@ export const weighIns = computed(() => weighInsOf(ledger.value, today.value));
 export const daysToSettle = computed(() => openDays(ledger.value, today.value));
 
 /** The log as the estimate is asked. */
-const bodyQuestion = computed(() => bodyLog(ledger.value, today.value, kitchen.peek().read));
+export const bodyQuestion = computed(() => bodyLog(ledger.value, today.value, kitchen.peek().read));
 
 /** What the body did, as the worker last said. */
 export const body = keptAsked(bodyQuestion, (request) => askCourse('body', request));

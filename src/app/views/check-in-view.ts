@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
 import { strengthNow } from '#core/cycle/strength-now.ts';
-import { checkInBefore, isCheckInDue, weekUntil } from '#core/cycle/week-now.ts';
+import { checkInBefore, isCheckInDue, weekFelt, weekUntil } from '#core/cycle/week-now.ts';
 import { today } from '../state/clock.ts';
 import { ledger } from '../state/open-journal.ts';
 
@@ -12,3 +12,6 @@ export const lastCheckIn = computed(() => checkInBefore(ledger.value, weekUntil(
 
 /** Strength kept since the preparation began, as of the week looked at. */
 export const weekStrength = computed(() => strengthNow(ledger.value, weekUntil(today.value)));
+
+/** How the present check-in's week felt, by the daily notes. */
+export const feltThisWeek = computed(() => weekFelt(ledger.value, today.value));

@@ -50,7 +50,16 @@ describe('[CRS-17] the week gathered', () => {
       'Body mass changed by -0.6 % in the week, give or take 0.57.',
       'Intake averaged 2200 kcal on 7 logged days, 2250 the week before.',
       'Cardio averaged 240 kcal a day, 200 the week before.',
+      'Strength over the main lifts stands at 99 % of the start, nine times of ten between 96 and 102 %.',
     ]);
+  });
+
+  it('[GYM-41] says what a kilogram of body mass cost, and nothing of strength where nothing tells', () => {
+    const strength = { kept: 0.96, sd: 0.01, lostPercentPerKg: 0.71 };
+    expect(gatherWeek(input({ strength })).words).toContain(
+      'Strength over the main lifts stands at 96 % of the start, nine times of ten between 94 and 98 %, 0.7 % for each 1 kg of body mass lost.',
+    );
+    expect(gatherWeek(input({ strength: undefined })).words.join(' ')).not.toContain('Strength');
   });
 
   it('[CRS-17] unlogged days are not zero, and a thin week is said', () => {

@@ -29,7 +29,12 @@ export interface CheckInInput {
   }[];
   /** Strength kept against the start of the preparation, 1 is all of it; from the gym. */
   readonly strength?:
-    | { readonly kept: number; readonly sd: number; readonly before?: number | undefined }
+    | {
+        readonly kept: number;
+        readonly sd: number;
+        /** Percent of strength lost for each kilogram of body mass lost, where enough was lost to say. */
+        readonly lostPercentPerKg?: number | undefined;
+      }
     | undefined;
   readonly feelings: Feelings;
   readonly feelingsBefore?: Feelings | undefined;
@@ -92,7 +97,11 @@ export function gatherWeek(input: CheckInInput): WeekEvidence {
     ...loss,
     ...(cardioGrowth === undefined ? {} : { cardioGrowth: roundTo(cardioGrowth, 3) }),
     flags,
-    words: [...wordsOf(thisWeek, lastWeek, loss), ...flags.map((flag) => flag.words)],
+    words: [
+      ...wordsOf(thisWeek, lastWeek, loss),
+      ...strengthWords(input),
+      ...flags.map((flag) => flag.words),
+    ],
   };
 }
 
@@ -221,6 +230,18 @@ function wordsOf(
     );
   words.push(`Cardio averaged ${thisWeek.cardioKcal} kcal a day, ${lastWeek.cardioKcal} the week before.`);
   return words;
+}
+
+function strengthWords({ strength }: CheckInInput): string[] {
+  if (!strength) return [];
+  const { kept, sd, lostPercentPerKg } = strength;
+  const per =
+    lostPercentPerKg === undefined || lostPercentPerKg <= 0
+      ? ''
+      : `, ${roundTo(lostPercentPerKg, 1)} % for each 1 kg of body mass lost`;
+  return [
+    `Strength over the main lifts stands at ${roundTo(100 * kept, 0)} % of the start, nine times of ten between ${roundTo(100 * (kept - 1.645 * sd), 0)} and ${roundTo(100 * (kept + 1.645 * sd), 0)} %${per}.`,
+  ];
 }
 
 function sum(values: readonly number[]): number {

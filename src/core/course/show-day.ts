@@ -100,7 +100,7 @@ function mealsAt(times: readonly ClockMinutes[], input: ShowDayInput): ShowTask[
   }));
 }
 
-/** A wait at which another bite is due, and what it holds. Common practice, no source. */
+/** So much longer from the last meal to the stage than was meant, and another bite is due; what it holds. Common practice, no source. */
 const BITE = { afterMinutes: 90, carbohydrateG: 25 } as const;
 
 /**
@@ -126,7 +126,7 @@ export function stageMoved(
   );
   const lastMeal = moved.findLast((task) => task.type === 'meal');
   const bite: ShowTask[] =
-    delay >= BITE.afterMinutes && lastMeal !== undefined && lastMeal.at < now
+    lastMeal !== undefined && lastMeal.at < now && stage - lastMeal.at >= BEFORE.lastMeal + BITE.afterMinutes
       ? [
           {
             at: Math.max(now, Math.min(stage - BEFORE.lastTouches, now + 15)),

@@ -9,7 +9,7 @@ import { roundTo } from '../units/rounding.ts';
 import { cardioEnergy } from './cardio-energy.ts';
 import { creatineStart } from './creatine-start.ts';
 import type { ReadItem } from './day-sheet.ts';
-import { strengthNow } from './strength-now.ts';
+import { strengthSince } from './strength-now.ts';
 import { fatOfFolds, fatOfGirths, type FatReading, type Measured } from './measured-fat.ts';
 
 export interface DayWeight {
@@ -60,7 +60,7 @@ export function bodyLog(ledger: Ledger, until: string, read: ReadItem): Outcome<
   const days = sinceLastPause(daysOf(ledger, until, first, read, { ...who, age }));
   const creatineFrom = creatineStart(ledger, first, until);
   const last = days.at(-1)?.date ?? until;
-  const strength = strengthNow(ledger, until);
+  const strength = strengthSince(ledger, days[0]?.date ?? first, until);
   return answered({
     athlete: { sex: who.sex, heightCm: who.heightCm, age, ...(creatineFrom && { creatineFrom }) },
     days,

@@ -35,4 +35,10 @@ describe('[RUN-21] net energy of logged cardio', () => {
     expect(session({ speedKmh: 2, activity: 'walk' })?.by).toContain('METs');
     expect(session({ activity: 'posing' })).toBeUndefined();
   });
+
+  it('[GYM-61] says how sure it is: a metabolic equation more so than a row of the table', () => {
+    const [equation, table] = [session({ speedKmh: 4.8 }), session({})];
+    expect((equation?.within ?? 0) / (equation?.netKcal ?? 1)).toBeCloseTo(0.1645, 2);
+    expect((table?.within ?? 0) / (table?.netKcal ?? 1)).toBeCloseTo(0.411, 2);
+  });
 });

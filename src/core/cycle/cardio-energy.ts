@@ -18,6 +18,26 @@ export interface CardioEnergy {
   readonly by: string;
   /** Key of the source list. */
   readonly source: string;
+  /** Half width of a 90 % interval, and what makes it. */
+  readonly within: Kilocalories;
+  readonly spread: string;
+}
+
+/**
+ * Standard deviation of one session's net energy as a share of it. The equations' own error is about 7 % of the oxygen
+ * used (from memory), more with hands on a rail; a table row holds any pace its words allow (our own mark, no source).
+ */
+const EQUATION_SHARE = 0.1;
+const TABLE_SHARE = 0.25;
+/** Half width of a 90 % interval in standard deviations. */
+const NINETY = 1.645;
+
+function withSpread(
+  answer: Omit<CardioEnergy, 'within' | 'spread'>,
+  share: number,
+  spread: string,
+): CardioEnergy {
+  return { ...answer, within: roundTo(NINETY * share * answer.netKcal, 0), spread };
 }
 
 const MET_RULES: readonly { readonly words: RegExp; readonly code: string }[] = [
@@ -48,11 +68,15 @@ function byEquation(done: CardioDone, massKg: Kilograms): CardioEnergy | undefin
   const { minutes, watts, stepsPerMinute, stepHeightM, speedKmh, gradePercent = 0 } = done;
   const answer = (oxygen: Studied<number>, by: string): CardioEnergy | undefined =>
     oxygen.studied
-      ? {
-          netKcal: roundTo(minutes * kcalPerMinuteOfOxygen(oxygen.value - MET_OXYGEN, massKg), 0),
-          by,
-          source: 'acsm-2018',
-        }
+      ? withSpread(
+          {
+            netKcal: roundTo(minutes * kcalPerMinuteOfOxygen(oxygen.value - MET_OXYGEN, massKg), 0),
+            by,
+            source: 'acsm-2018',
+          },
+          EQUATION_SHARE,
+          'People differ from the equation by about a tenth, more with hands on a rail.',
+        )
       : undefined;
   if (watts !== undefined && watts > 0)
     return answer(legCyclingCost(WORK_RATE_PER_WATT * watts, massKg), 'the equation of cycling');
@@ -73,9 +97,13 @@ function byTable(done: CardioDone, massKg: Kilograms): CardioEnergy | undefined 
   const uphill = rule.code === '17190' && UPHILL.find(({ fromPercent }) => gradePercent >= fromPercent);
   const row = activityByCode(uphill ? uphill.code : rule.code);
   if (row === undefined) return undefined;
-  return {
-    netKcal: roundTo(netCostKcal(row.mets, massKg, minutes), 0),
-    by: `${row.mets} METs (${row.activity})`,
-    source: row.source,
-  };
+  return withSpread(
+    {
+      netKcal: roundTo(netCostKcal(row.mets, massKg, minutes), 0),
+      by: `${row.mets} METs (${row.activity})`,
+      source: row.source,
+    },
+    TABLE_SHARE,
+    'A table row holds every pace its words allow: about a quarter either way.',
+  );
 }

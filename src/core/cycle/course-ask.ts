@@ -13,7 +13,7 @@ import type { Target } from '../course/target.ts';
 import { shapeOfDay } from '../day/shape-of-day.ts';
 import { targetsOfDay } from '../day/targets-of-day.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
-import type { Ledger } from '../journal/ledger.ts';
+import type { Fact, Ledger } from '../journal/ledger.ts';
 import { answered, refused, type Outcome } from '../problems/problem.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
 import type { ReadItem } from './day-sheet.ts';
@@ -80,25 +80,37 @@ export function courseAsk(ledger: Ledger, today: string, read: ReadItem): Outcom
   const within = shows.filter(({ date }) => daysBetween(today, date) <= FURTHEST_DAYS);
   const last = within.at(-1)?.date ?? show.date;
   const adopted = adoptedCourse(ledger, show.show);
+  const stretches = stretchesOf(ledger).filter(({ until }) => until > today);
   return answered({
     today,
     log: log.value,
     show,
     target,
     shows: within.map((one) => ({ show: one.show, date: one.date, target: one.target })),
-    planned: plannedDays(ledger, addDays(today, -KEPT_DAYS), last),
-    stretches: stretchesOf(ledger).filter(({ until }) => until > today),
+    planned: plannedDays(ledger, addDays(today, -KEPT_DAYS), last, stretches),
+    stretches,
     ...(adopted && { adopted }),
   });
 }
 
-/** The targets in force on each day, by the kind of day it usually is; days without a target are left out. */
-export function plannedDays(ledger: Ledger, from: string, until: string): readonly PlannedDay[] {
+/**
+ * The targets in force on each day, by the kind of day it usually is; days without a target are left out. Targets that came
+ * with a stretch are left out too: the stretch itself says what is eaten then, and its rise is held against the days
+ * without it (CRS-33).
+ */
+export function plannedDays(
+  ledger: Ledger,
+  from: string,
+  until: string,
+  stretches: readonly Stretch[] = [],
+): readonly PlannedDay[] {
+  const counts = ({ data }: Fact<'target-set'>) =>
+    data.basis !== 'course' || !stretches.some((one) => one.from === data.from && one.until === data.until);
   return Array.from({ length: Math.max(0, daysBetween(from, until) + 1) }, (_, k) =>
     addDays(from, k),
   ).flatMap((date) => {
     const kind = shapeOfDay(ledger, date)?.dayKind ?? 'rest';
-    const target = targetsOfDay(ledger, date, kind)?.data;
+    const target = targetsOfDay(ledger, date, kind, counts)?.data;
     if (target === undefined) return [];
     const { proteinG, carbohydrateG, fatG, cardioKcal } = target;
     return [

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { barSet, gymJournal, type GymJournal } from '../../../test/journal/gym-journal.ts';
 import { gymLog, sessionNow } from './gym-now.ts';
 import { gymToday } from './gym-today.ts';
-import { pushNow, strengthNow } from './strength-now.ts';
+import { bodyLog } from './body-log.ts';
+import { pushNow, strengthNow, strengthSince } from './strength-now.ts';
 import { addDays } from '../units/civil-date.ts';
 
 const FIRST = '2027-03-01';
@@ -114,6 +115,59 @@ describe('strength against the start of the preparation', () => {
     expect(fallen?.kept).toBeLessThan(0.95);
     expect(fallen?.lostPercentPerKg).toBeGreaterThan(0.5);
     expect(fallen?.why[0]).toContain('of where it stood on 2027-03-08');
+    expect(fallen?.why.at(-1)).toMatch(
+      /^Body mass has fallen by 5\.1 kg: [\d.]+ % of strength for each 1 kg\.$/u,
+    );
+    const gained = strengthNow(eightWeeks(-2, 6).ledger, until);
+    expect(gained?.why.at(-1)).toBe('Body mass has fallen by 5.1 kg, and strength has not fallen with it.');
+  });
+
+  it('[GYM-40] both sides of one lift count as one lift', () => {
+    const until = addDays(FIRST, 50);
+    const withPress = (sides: readonly ('left' | 'right')[]) => {
+      const journal = eightWeeks();
+      journal.onDay(0);
+      journal.write('08:05', 'exercise-described', {
+        exercise: 'one-leg-press',
+        name: 'One-leg press',
+        main: true,
+      });
+      for (let week = 0; week < 8; week++) {
+        journal.onDay(7 * week);
+        for (const side of sides)
+          for (const number of [1, 2])
+            journal.write(
+              '19:00',
+              'set-done',
+              barSet('one-leg-press', 80, 12 - week, { session: `press-${week}`, number, side, rir: 1 }),
+            );
+      }
+      return strengthNow(journal.ledger, until)?.kept ?? 0;
+    };
+    expect(withPress(['left'])).toBeLessThan(0.975);
+    expect(Math.abs(withPress(['left', 'right']) - withPress(['left']))).toBeLessThan(0.006);
+  });
+
+  it('[GYM-42] the estimate of the body gets strength against the first day of its own log', () => {
+    const until = addDays(FIRST, 50);
+    const journal = eightWeeks(5, 6);
+    journal.write('06:00', 'athlete-described', {
+      name: 'Somebody',
+      birthYear: 1990,
+      sex: 'male',
+      heightCm: 180,
+      units: { mass: 'kg', kitchen: 'g', length: 'cm', energy: 'kcal' },
+      cautionsRead: [],
+    });
+    const log = bodyLog(journal.ledger, until, () => undefined);
+    if (!log.ok) throw new Error(log.problem.message);
+    const { days, leanEvidence } = log.value;
+    expect(days[0]?.date).toBe(FIRST);
+    const since = strengthSince(journal.ledger, FIRST, until);
+    expect(leanEvidence?.strengthKept).toBeCloseTo(since?.kept ?? 0, 3);
+    expect(leanEvidence?.strengthKept).not.toBeCloseTo(strengthNow(journal.ledger, until)?.kept ?? 0, 3);
+    const resting = bodyLog(journal.ledger, addDays(FIRST, 81), () => undefined);
+    expect(resting.ok && resting.value.leanEvidence).toBeUndefined();
   });
 
   it('[GYM-27] near the show, in a deficit and with strength lost beyond its noise, sets are matched', () => {
@@ -129,6 +183,23 @@ describe('strength against the start of the preparation', () => {
 });
 
 describe('the gym before a session', () => {
+  it('[GYM-72] a session still to come, or under way, does not make the week look short', () => {
+    const journal = eightWeeks();
+    const today = journal.onDay(56);
+    const week = (clock: string) => {
+      const { log } = gymLog(journal.ledger, today);
+      const now = gymToday(journal.ledger, log, today, Date.parse(`${today}T${clock}:00Z`));
+      const row = now.volume.find(({ muscle }) => muscle === 'vastus muscles');
+      return { sets: row?.sets, weeks: now.volumeWeeks[0]?.weeks };
+    };
+    expect(week('12:00')).toEqual({ sets: 3, weeks: [3, 3, 3, 3, 3, 3, 3] });
+    journal.write('17:00', 'session-begun', { session: 'now', template: 'legs' });
+    journal.write('17:20', 'set-done', barSet('back-squat', 140, 8, { session: 'now', set: 'top' }));
+    expect(week('17:30').sets).toBe(3);
+    journal.write('18:00', 'session-ended', { session: 'now' });
+    expect(week('19:00').sets).toBe(1);
+  });
+
   it('[GYM-36] goes on with an open session, suggests what the day names, else what has waited longest', () => {
     const journal = eightWeeks();
     journal.write('19:00', 'session-planned', {

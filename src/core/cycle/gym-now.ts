@@ -1,11 +1,13 @@
 import { cautionWithPain, painOfExercise, type PainOfExercise } from '../gym/pain/pain-of-exercise.ts';
 import type { Push } from '../gym/beat/ask-set.ts';
-import { whatToBeat, type WhatToBeat } from '../gym/beat/what-to-beat.ts';
-import { figureOfLoad } from '../gym/loads/shift-load.ts';
+import { givenLoad } from '../gym/beat/given-load.ts';
+import { type SetToCome, whatToBeat, type WhatToBeat } from '../gym/beat/what-to-beat.ts';
+import { hurtLoad } from '../gym/pain/hurt-load.ts';
 import { warmUpsOf, type WarmUps } from '../gym/loads/warm-up-of.ts';
 import { sessionWalk, type SessionWalk, type WalkedStep } from '../gym/session/session-walk.ts';
 import { type SideDifference, sideDifferences } from '../gym/sides/side-difference.ts';
 import { strengthLog, type StrengthLog, workBefore } from '../gym/strength/strength-log.ts';
+import type { SetLoad } from '../journal/kinds/gym-load.ts';
 import type { Ledger } from '../journal/ledger.ts';
 import { answered, type Outcome } from '../problems/problem.ts';
 import { parseDate } from '../units/civil-date.ts';
@@ -85,8 +87,6 @@ function beatOf(
 ): WhatToBeat {
   const { log } = ask.gym;
   const { exercise, side } = step;
-  const latest = log.hardSets.findLast(({ data }) => data.exercise === exercise.exercise);
-  const lastFigure = latest && figureOfLoad(latest.data.load);
   const done = walk.sets.filter(({ data }) => data.set !== 'warm-up');
   const asSet = { ...step, exercise: exercise.exercise, restSeconds: step.target.restSeconds };
   return whatToBeat(log, {
@@ -102,9 +102,29 @@ function beatOf(
     reps: step.target.reps,
     rir: step.target.rir,
     push: ask.push,
-    caution: cautionWithPain(exercise.caution, pain, lastFigure),
+    given: givenLoad({ log, walk, step, askedOf: (top) => askedToday(ask, walk, top) }),
+    share: step.target.loadKg === undefined ? step.target.share : undefined,
+    weaker: weakerDone(ask, walk, step),
+    caution: cautionWithPain(exercise.caution, pain, hurtLoad(log, exercise, pain)),
     place: walk.session.place,
   });
+}
+
+function askedToday(ask: SessionAsk, walk: SessionWalk, step: WalkedStep): SetLoad | undefined {
+  const pain = painOfExercise(ask.ledger, step.exercise.exercise, ask.today);
+  return beatOf(ask, walk, step, pain).asked?.load;
+}
+
+/** What the weaker side did in the set that a step of the stronger side answers (GYM-52). */
+function weakerDone({ gym }: SessionAsk, { steps }: SessionWalk, step: WalkedStep): SetToCome['weaker'] {
+  const { exercise, slot, set, number } = step;
+  const weaker = gym.sides.find((difference) => difference.exercise === exercise.exercise)?.weaker;
+  if (weaker === undefined || step.side === undefined || step.side === weaker) return undefined;
+  const twin = steps.find(
+    (each) => each.slot === slot && each.set === set && each.number === number && each.side === weaker,
+  );
+  const done = twin?.done?.data;
+  return done?.exercise === exercise.exercise ? { load: done.load, reps: done.reps } : undefined;
 }
 
 function warmUpsFor(

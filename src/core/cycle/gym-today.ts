@@ -1,11 +1,14 @@
+import { preparationStart, showsFrom } from '../course/read-course.ts';
 import { shapeOfDay } from '../day/shape-of-day.ts';
 import { cardioConflicts, isLegsDay } from '../gym/cardio/cardio-conflicts.ts';
 import { cardioDose, type CardioDose } from '../gym/cardio/cardio-dose.ts';
 import { openSession, type TrainingSession, trainingSessions } from '../gym/session/training-sessions.ts';
 import type { StrengthLog } from '../gym/strength/strength-log.ts';
 import { hardSetsByMuscle, type MuscleVolume } from '../gym/volume/hard-sets.ts';
+import { type MuscleWeeks, volumeWeeks } from '../gym/volume/volume-weeks.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import type { Ledger } from '../journal/ledger.ts';
+import { addDays } from '../units/civil-date.ts';
 import { cardioEnergy } from './cardio-energy.ts';
 
 export interface TemplateNow {
@@ -22,6 +25,8 @@ export interface GymToday {
   readonly suggested: string | undefined;
   readonly recent: readonly TrainingSession[];
   readonly volume: readonly MuscleVolume[];
+  /** Hard sets week by week through the preparation, or the last twelve weeks where none has begun. */
+  readonly volumeWeeks: readonly MuscleWeeks[];
   readonly cardio: CardioDose;
   /** What cardio of today gets in the way of. */
   readonly conflicts: readonly string[];
@@ -31,15 +36,31 @@ export interface GymToday {
 export function gymToday(ledger: Ledger, log: StrengthLog, today: string, nowMs: number): GymToday {
   const sessions = trainingSessions(ledger);
   const templates = templatesOf(ledger, sessions);
+  const open = openSession(ledger, nowMs);
+  const counted = lastFullDay(log, open, today);
   return {
-    open: openSession(ledger, nowMs),
+    open,
     templates,
     suggested: suggestedOf(ledger, templates, today),
     recent: sessions.toReversed().slice(0, 8),
-    volume: hardSetsByMuscle(log.hardSets, log.book, today),
+    volume: hardSetsByMuscle(log.hardSets, log.book, counted),
+    volumeWeeks: volumeWeeks(log.hardSets, log.book, volumeFrom(ledger, today), counted),
     cardio: cardioDose(cardioLines(ledger, log), today),
     conflicts: conflictsOf(ledger, log, templates, today),
   };
+}
+
+/** A day whose session is still to come or under way would make its week look short. */
+function lastFullDay(log: StrengthLog, open: TrainingSession | undefined, today: string): string {
+  const trained = log.hardSets.some(({ day }) => day === today);
+  return trained && !open ? today : addDays(today, -1);
+}
+
+const USUAL_LOOK_BACK_DAYS = 84;
+
+function volumeFrom(ledger: Ledger, today: string): string {
+  const show = showsFrom(ledger, today)[0];
+  return (show && preparationStart(ledger, show.show)) ?? addDays(today, -USUAL_LOOK_BACK_DAYS);
 }
 
 function templatesOf(ledger: Ledger, sessions: readonly TrainingSession[]): readonly TemplateNow[] {

@@ -6,6 +6,7 @@ import { formatClock } from '../units/clock.ts';
 import type { ClockMinutes, Kilograms } from '../units/quantities.ts';
 import { clamp } from '../units/rounding.ts';
 import type { DaySheet, SheetMeal } from './day-sheet.ts';
+import { gentleFoods } from './gentle-foods.ts';
 
 export interface PlanInputs {
   readonly sheet: DaySheet;
@@ -115,7 +116,8 @@ const AS_THE_WEEK_HAS_IT = -3;
 function wishedFoods({ sheet, plannable, weekFoods }: PlanInputs): RequestFood[] {
   const asked = new Set(sheet.wishes?.data.asked ?? []);
   const banned = new Set(sheet.wishes?.data.banned ?? []);
-  return plannable.map((food) => ({
+  const foods = sheet.targets?.data.fibreMaxG === undefined ? plannable : gentleFoods(plannable);
+  return foods.map((food) => ({
     ...food,
     dislike: weekFoods?.has(food.id) === true ? Math.min(food.dislike, AS_THE_WEEK_HAS_IT) : food.dislike,
     asked: asked.has(food.id),

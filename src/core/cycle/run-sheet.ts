@@ -1,8 +1,12 @@
+import { showTasks, showTasksDone, showTimes, taskKey } from '../course/show-times.ts';
+import { showsFrom } from '../course/read-course.ts';
+import type { ShowTask } from '../course/show-day.ts';
 import type { CardioTime, TrainingTime } from '../day/shape-of-day.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
 import { parseClock } from '../units/clock.ts';
 import type { ClockMinutes, Minutes } from '../units/quantities.ts';
 import type { DaySheet, EatenMeal, SheetMeal } from './day-sheet.ts';
+import { healthRows, type HealthThing } from './health-rows.ts';
 
 export type RowState = 'done' | 'next' | 'ahead' | 'missed';
 
@@ -13,7 +17,9 @@ export type RowThing =
   | { readonly type: 'training'; readonly training: TrainingTime }
   | { readonly type: 'meal'; readonly meal: SheetMeal }
   | { readonly type: 'eaten'; readonly eaten: EatenMeal }
-  | { readonly type: 'task'; readonly task: Fact<'event-dated'> };
+  | { readonly type: 'task'; readonly task: Fact<'event-dated'> }
+  | { readonly type: 'show'; readonly show: string; readonly task: ShowTask }
+  | HealthThing;
 
 /** One line of the run sheet. `key` stays the same while the thing it stands for does. */
 export interface RunSheetRow {
@@ -36,13 +42,19 @@ interface Row {
 const GRACE: Minutes = 90;
 
 /**
- * The day in time order: waking, cardio, meals eaten and to come, training, tasks, sleep. One row is next: the first
+ * The day in time order: waking, cardio, meals eaten and to come, doses, training, tasks, what a show asks for, sleep. One row is next: the first
  * that is not done and can still be done; a row whose time has gone by with nothing logged is missed (RUN-04).
  */
 export function runSheet(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): readonly RunSheetRow[] {
-  const rows = [...frame(sheet, ledger, now), ...meals(sheet), ...tasks(sheet.day, ledger)];
+  const rows: Row[] = [
+    ...frame(sheet, ledger, now),
+    ...meals(sheet),
+    ...tasks(sheet.day, ledger),
+    ...showRows(sheet, ledger),
+    ...healthRows(sheet, ledger, now),
+  ];
   rows.sort((a, b) => a.at - b.at || (a.key < b.key ? -1 : 1));
-  const next = rows.find((row) => !row.done && row.until >= now);
+  const next = rows.find((row) => !row.done && row.until >= now && row.thing.type !== 'draw-lines');
   return rows.map(({ done, until, ...row }) => ({
     ...row,
     state: done ? 'done' : row.key === next?.key ? 'next' : until < now ? 'missed' : 'ahead',
@@ -107,4 +119,24 @@ function tasks(day: string, ledger: Ledger): Row[] {
       const thing = { type: 'task', task } as const;
       return { key: task.entry.id, at, thing, done: task.data.done === true, until };
     });
+}
+
+/** On the day of a show that was timed: the way there, check-in, stage; its small meals until they are planned to the gram. */
+function showRows({ day, plan, targets }: DaySheet, ledger: Ledger): Row[] {
+  const shows = showsFrom(ledger, day).filter(({ date, show }) => date === day && showTimes(ledger, show));
+  return shows.flatMap(({ show }) => {
+    const macros = targets?.data ?? { carbohydrateG: 0, proteinG: 0, fatG: 0 };
+    const tasks = showTasks(ledger, show, macros);
+    const done = showTasksDone(ledger, show);
+    if (!tasks.ok) return [];
+    return tasks.value
+      .filter(({ type, meal }) => type !== 'wake' && (meal === undefined || !plan))
+      .map((task) => ({
+        key: `${show} ${taskKey(task)}`,
+        at: task.at,
+        thing: { type: 'show', show, task } as const,
+        done: done.has(taskKey(task)),
+        until: task.at + GRACE,
+      }));
+  });
 }

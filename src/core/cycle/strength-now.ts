@@ -11,9 +11,22 @@ export function strengthNow(
   until: string,
   log: StrengthLog = strengthLog(ledger, until),
 ): StrengthKept | undefined {
-  const show = showsFrom(ledger, until)[0];
-  const from = show && preparationStart(ledger, show.show);
+  const from = preparationOf(ledger, until);
   return from === undefined || from >= until ? undefined : strengthKept(log, from, until);
+}
+
+/**
+ * Strength kept since the first day of a body log, in a preparation (GYM-42): the estimate counts tissue lost from that
+ * day, so strength has to be held against the same one.
+ */
+export function strengthSince(ledger: Ledger, from: string, until: string): StrengthKept | undefined {
+  if (from >= until || preparationOf(ledger, until) === undefined) return undefined;
+  return strengthKept(strengthLog(ledger, until), from, until);
+}
+
+function preparationOf(ledger: Ledger, day: string): string | undefined {
+  const show = showsFrom(ledger, day)[0];
+  return show && preparationStart(ledger, show.show);
 }
 
 /** Closer to the show than this, falling mass and lost strength together speak for holding. Common practice, no source. */

@@ -8,6 +8,7 @@ import { roundTo } from '../units/rounding.ts';
 import { needsOf, panToCook, portionsOf, type PanToCook } from '../week/cook-plan.ts';
 import { shoppingList, type ShoppingLine } from '../week/shopping-list.ts';
 import type { KitchenNow } from './kitchen-now.ts';
+import { plannedToday } from './planned-today.ts';
 import { keepsRawDays, packsKnown } from './week-ask.ts';
 
 type Adopted = Fact<'week-adopted'>;
@@ -51,6 +52,7 @@ export function weekAhead(ledger: Ledger, kitchen: KitchenNow, today: string): W
   const adopted = ledger.latest('week-adopted');
   if (!adopted) return undefined;
   const { catalogue } = kitchen;
+  const spoken = plannedToday(ledger, today);
   const nameOf = (food: string) => catalogue.food(food)?.name ?? food;
   const pans = adopted.data.pans.flatMap((pan): PanAhead[] => {
     const recipe = catalogue.recipe(pan.recipe);
@@ -66,13 +68,13 @@ export function weekAhead(ledger: Ledger, kitchen: KitchenNow, today: string): W
     pans,
     list: shoppingList(
       needsOf(open, later, (food) => catalogue.food(food)),
-      wares(ledger, kitchen),
+      wares(ledger, kitchen, spoken),
     ),
     bought: ledger.of('stock-bought').filter(({ data }) => data.week === adopted.data.week),
     outOfLine: [
       ...changedTargets(ledger, later),
       ...missedPans(pans, today),
-      ...shortPortions(kitchen, pans, later),
+      ...shortPortions(kitchen, pans, later, spoken),
       ...(later.length === 0 ? ['All its days are over.'] : []),
     ],
   };
@@ -113,7 +115,7 @@ function dayAhead(day: AdoptedDay, catalogue: Catalogue): DayAhead {
   };
 }
 
-function wares(ledger: Ledger, kitchen: KitchenNow) {
+function wares(ledger: Ledger, kitchen: KitchenNow, spoken: ReadonlyMap<string, number>) {
   const packs = packsKnown(ledger);
   return (id: string) => {
     const food = kitchen.catalogue.food(id);
@@ -124,7 +126,7 @@ function wares(ledger: Ledger, kitchen: KitchenNow) {
     return {
       name: food.name,
       aisle: pack?.aisle ?? food.aisle,
-      haveG: (stock?.readyG ?? 0) + (stock?.frozenG ?? 0),
+      haveG: Math.max(0, (stock?.readyG ?? 0) + (stock?.frozenG ?? 0) - (spoken.get(id) ?? 0)),
       ...(pack && { packG: pack.packG }),
       ...(pack?.priceCents !== undefined && { priceCents: pack.priceCents }),
       ...(keepsDays !== undefined && { keepsDays }),
@@ -157,6 +159,7 @@ function shortPortions(
   kitchen: KitchenNow,
   pans: readonly PanAhead[],
   days: readonly AdoptedDay[],
+  spoken: ReadonlyMap<string, number>,
 ): string[] {
   const wanted = new Map<string, number>();
   for (const dish of days.flatMap((day) => day.dishes)) {
@@ -170,7 +173,8 @@ function shortPortions(
     const batch = kitchen.catalogue.batch(id);
     const stock = kitchen.available.get(batchFoodId(id));
     const portionG = stock?.portions[0]?.grams ?? portionWeight(kitchen, id);
-    const left = Math.floor(((stock?.readyG ?? 0) + (stock?.frozenG ?? 0)) / portionG + 0.1);
+    const there = (stock?.readyG ?? 0) + (stock?.frozenG ?? 0) - (spoken.get(batchFoodId(id)) ?? 0);
+    const left = Math.max(0, Math.floor(there / portionG + 0.1));
     if (left >= portions) return [];
     return [`${batch?.name ?? id}: ${portions} portions are planned, ${roundTo(left, 0)} are left.`];
   });

@@ -2,6 +2,7 @@ import { shapeOfDay } from '../day/shape-of-day.ts';
 import { targetsOfDay } from '../day/targets-of-day.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import type { Ledger } from '../journal/ledger.ts';
+import { batchFoodId } from '../kitchen/cooked-batch.ts';
 import { batchStorage } from '../kitchen/batch-storage.ts';
 import { recipeNutrients, type Recipe } from '../kitchen/recipe-food.ts';
 import { shelfLimit } from '../kitchen/shelf-life.ts';
@@ -21,6 +22,7 @@ import type {
   WeekRules,
 } from '../week/week-request.ts';
 import type { KitchenNow } from './kitchen-now.ts';
+import { plannedToday } from './planned-today.ts';
 
 export type WeekWishes = DataOf<'week-wished'>;
 export type PackKnown = DataOf<'pack-known'>;
@@ -74,9 +76,9 @@ export function weekAsk(ledger: Ledger, kitchen: KitchenNow, today: string): Out
     .flatMap((recipe) => weekDish(kitchen, recipe, packs));
   return answered({
     days,
-    dishes,
-    ready: readyDishes(kitchen, days),
-    foods: weekFoods(ledger, kitchen, packs),
+    dishes: withMeanPrice(dishes, 'centsPerPortion'),
+    ready: readyDishes(kitchen, days, plannedToday(ledger, today)),
+    foods: withMeanPrice(weekFoods(ledger, kitchen, packs), 'centsPer100g'),
     rules: rulesOf(wishes),
   });
 }
@@ -163,15 +165,33 @@ function centsOf(
   return cents;
 }
 
+/** What has no known price counts as the mean of what has: being unknown makes nothing cheap. Without any price money is left out. */
+function withMeanPrice<Key extends string, Thing extends { readonly [Of in Key]?: number }>(
+  things: readonly Thing[],
+  key: Key,
+): Thing[] {
+  const known = things
+    .map((thing) => thing[key])
+    .filter((price): price is NonNullable<typeof price> => price !== undefined);
+  if (known.length === 0) return [...things];
+  const mean = known.reduce((sum: number, price) => sum + price, 0) / known.length;
+  return things.map((thing) => ({ ...thing, [key]: thing[key] ?? mean }));
+}
+
 function centsPerGram(pack: PackKnown | undefined): number | undefined {
   return pack?.priceCents === undefined ? undefined : pack.priceCents / pack.packG;
 }
 
 /** Packed portions and pans still there, each until its use-by; frozen ones without end. */
-function readyDishes({ stock, catalogue }: KitchenNow, days: readonly WeekDay[]): ReadyDish[] {
+function readyDishes(
+  { stock, catalogue }: KitchenNow,
+  days: readonly WeekDay[],
+  today: ReadonlyMap<string, Grams>,
+): ReadyDish[] {
   return stock.batches.flatMap(({ batch, containers }) => {
     const fit = containers.filter(({ reading }) => reading.state !== 'out');
-    const grams = fit.reduce((sum, one) => sum + one.grams, 0);
+    const all = fit.reduce((sum, one) => sum + one.grams, 0);
+    const grams = all - (today.get(batchFoodId(batch.batch)) ?? 0);
     const recipe = batch.recipe === undefined ? undefined : catalogue.recipe(batch.recipe);
     const portionG = portionWeight(fit, recipe);
     const portions = Math.floor(grams / portionG + 0.05);

@@ -1,5 +1,6 @@
 import { type Feelings, gatherWeek, type WeekEvidence } from '../course/gather-week.ts';
 import { propose, type Proposal } from '../course/propose.ts';
+import { weeklyRecovery, type WeeklyRecovery } from '../health/recovery/weekly-recovery.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
 import type { StrengthKept } from '../gym/strength/strength-kept.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
@@ -29,6 +30,11 @@ export function isCheckInDue(ledger: Ledger, today: string): boolean {
   return last !== undefined && daysBetween(last, until) >= 7;
 }
 
+/** How the week a check-in looks at felt, by the short daily notes (HLT-60). */
+export function weekFelt(ledger: Ledger, today: string): WeeklyRecovery {
+  return weeklyRecovery(ledger, addDays(weekUntil(today), -6), ledger.latest('preparation-begun')?.data.from);
+}
+
 /** Gathers the week and proposes (RUN-27), from the course as it stands and how the week felt. */
 export function weekNow(
   ask: CourseAsk,
@@ -45,7 +51,7 @@ export function weekNow(
     planned: ask.planned,
     feelings,
     feelingsBefore,
-    ...(strength && { strength: { kept: strength.kept, sd: strength.sd } }),
+    strength,
   });
   return { evidence, proposal: propose(now.answer.verdict, evidence) };
 }

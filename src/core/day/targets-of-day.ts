@@ -4,16 +4,22 @@ import type { DayKind } from './shape-of-day.ts';
 /**
  * The targets in force on a day of a kind (RUN-02): the newest that covers the day and its kind. Targets for every day and
  * for this kind of day compete by when they were set, so that whatever was decided last counts; but what was decided for
- * named days (a diet break, the last week) stands against a course set for all days since. Undefined where none was set.
+ * named days (a diet break, the last week) stands against a course set for all days since. Undefined where none was set. `counts` leaves
+ * some out: what would stand without them.
  */
-export function targetsOfDay(ledger: Ledger, day: string, dayKind: DayKind): Fact<'target-set'> | undefined {
+export function targetsOfDay(
+  ledger: Ledger,
+  day: string,
+  dayKind: DayKind,
+  counts: (fact: Fact<'target-set'>) => boolean = () => true,
+): Fact<'target-set'> | undefined {
   const covers = ({ data }: Fact<'target-set'>) =>
     data.from <= day &&
     (data.until === undefined || data.until >= day) &&
     (data.dayKind === 'every' || data.dayKind === dayKind);
   let found: Fact<'target-set'> | undefined;
   for (const fact of ledger.of('target-set'))
-    if (covers(fact) && (found === undefined || countsBefore(fact, found))) found = fact;
+    if (covers(fact) && counts(fact) && (found === undefined || countsBefore(fact, found))) found = fact;
   return found;
 }
 

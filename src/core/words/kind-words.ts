@@ -41,6 +41,12 @@ const KIND_WORDS: { readonly [Kind in KnownKind]?: string } = {
   'correction-accepted': 'Correction accepted',
   'check-in-closed': 'Check-in',
   'event-dated': 'Date',
+  'rehearsal-judged': 'Rehearsal judged',
+  'show-day-timed': 'Times of the show day',
+  'stage-moved': 'Stage moved',
+  'show-task-done': 'Show day, done',
+  'thing-packed': 'Show bag',
+  'way-back-adopted': 'Way back adopted',
 };
 
 /** "Meal eaten" of "meal-eaten"; a kind from a newer version reads as its name with spaces. */

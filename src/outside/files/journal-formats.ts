@@ -1,39 +1,11 @@
-import type { Entry } from '#core/journal/entry.ts';
-import type { Ledger } from '#core/journal/ledger.ts';
-import type { Problem } from '#core/problems/problem.ts';
+import { calendarOf } from '#core/cycle/calendar.ts';
 import { entriesToRows, rowsToEntries } from '#core/journal/csv-rows.ts';
+import { momentInZone } from '../time-zones/time-zones.ts';
 import { readCsv, writeCsv } from './csv.ts';
+import { fhirExport, fhirImport } from './fhir-format.ts';
+import type { JournalExport, JournalImport } from './journal-format.ts';
+import { writeCalendar } from './icalendar.ts';
 import { recipeExport, recipeImport } from './recipe-format.ts';
-
-export interface FormatOptions {
-  /** Only this kind of entry (export); the kind of rows that name none (import). */
-  readonly kind?: string;
-  /** The day that facts without a date of their own stand on (import). */
-  readonly day?: string;
-}
-
-/** A way to write a journal for another program. Faces list them; each is one line in `exports` below. */
-export interface JournalExport {
-  /** What `--as` names it by. */
-  readonly name: string;
-  readonly says: string;
-  readonly fileEnding: string;
-  readonly mediaType: string;
-  readonly write: (ledger: Ledger, options: FormatOptions) => string;
-}
-
-/** A way to read entries from a file of another program. */
-export interface JournalImport {
-  /** What `--from` names it by. */
-  readonly name: string;
-  readonly says: string;
-  /** Whether a file is of this format, by its name or how it begins. */
-  readonly recognises: (fileName: string, text: string) => boolean;
-  readonly read: (
-    text: string,
-    options: FormatOptions,
-  ) => { readonly entries: readonly Entry[]; readonly problems: readonly Problem[] };
-}
 
 const csvExport: JournalExport = {
   name: 'csv',
@@ -55,5 +27,14 @@ const csvImport: JournalImport = {
   },
 };
 
-export const journalExports: readonly JournalExport[] = [csvExport, recipeExport];
-export const journalImports: readonly JournalImport[] = [csvImport, recipeImport];
+const calendarExport: JournalExport = {
+  name: 'ical',
+  says: 'a calendar (RFC 5545) of shows, dated tasks and stretches',
+  fileEnding: 'ics',
+  mediaType: 'text/calendar; charset=utf-8',
+  write: (ledger) => writeCalendar(calendarOf(ledger, momentInZone)),
+};
+
+/** Faces list them; each format is one line here. */
+export const journalExports: readonly JournalExport[] = [csvExport, calendarExport, fhirExport, recipeExport];
+export const journalImports: readonly JournalImport[] = [csvImport, fhirImport, recipeImport];

@@ -6,7 +6,7 @@ import { adoptRecipe } from '#core/kitchen/recipe/adopt-recipe.ts';
 import { readRecipeJsonLd } from '#core/kitchen/recipe/read-recipe-json-ld.ts';
 import { recipeJsonLd } from '#core/kitchen/recipe/recipe-json-ld.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import type { JournalExport, JournalImport } from './journal-formats.ts';
+import type { JournalExport, JournalImport } from './journal-format.ts';
 
 /** Every recipe of the journal as schema.org Recipe, one graph. */
 export const recipeExport: JournalExport = {
@@ -21,19 +21,19 @@ export const recipeExport: JournalExport = {
   },
 };
 
-/** Recipes whose ingredients name foods of the bundled table; others are asked for on the Recipes screen. */
+/** Recipes whose ingredients name foods of the table or of the journal they come into; others are asked for on the Recipes screen. */
 export const recipeImport: JournalImport = {
   name: 'recipe',
   says: 'schema.org Recipe as JSON-LD',
   recognises: (fileName, text) =>
     /\.jsonld$/i.test(fileName) ||
     (text.includes('schema.org') && /"(https?:\/\/schema\.org\/)?Recipe"/.test(text)),
-  read(text, { day = '' }) {
+  read(text, { day = '', into = createLedger([]) }) {
     const entries: Entry[] = [];
     const problems: Problem[] = [];
     const found = readRecipeJsonLd(text);
     if (!found.ok) return { entries, problems: [found.problem] };
-    const catalogue = createCatalogue(createLedger([]));
+    const catalogue = createCatalogue(into);
     for (const [index, foreign] of found.value.entries()) {
       const recipe = adoptRecipe(catalogue, foreign);
       const entry = recipe.ok

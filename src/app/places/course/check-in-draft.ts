@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 
-const score = v.optional(v.picklist(['1', '2', '3', '4', '5']));
+export const SCORES = ['1', '2', '3', '4', '5'] as const;
+const score = v.optional(v.picklist(SCORES));
 
 export const checkInDraft = v.strictObject({
   sleep: score,
@@ -26,4 +27,18 @@ export function scoresOf(typed: CheckInDraft): Partial<Record<(typeof ASKED)[num
   return Object.fromEntries(
     ASKED.flatMap(({ key }) => (typed[key] === undefined ? [] : [[key, Number(typed[key])]])),
   );
+}
+
+/** Scores not given yet stand as the daily notes of the week have them; what is tapped goes first. */
+export function withNotes(
+  typed: CheckInDraft,
+  noted: { readonly [Key in (typeof ASKED)[number]['key']]?: number },
+): CheckInDraft {
+  const scores = Object.fromEntries(
+    ASKED.flatMap(({ key }) => {
+      const value = typed[key] ?? SCORES.find((one) => Number(one) === noted[key]);
+      return value === undefined ? [] : [[key, value]];
+    }),
+  );
+  return { ...typed, ...scores };
 }

@@ -16,15 +16,15 @@ import { ChoiceField } from '../../parts/choice-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { draft } from '../../state/drafts.ts';
-import { lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
+import { feltThisWeek, lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { say } from '../../views/say.ts';
-import { ASKED, checkInDraft, type CheckInDraft, scoresOf } from './check-in-draft.ts';
+import { ASKED, checkInDraft, type CheckInDraft, SCORES, scoresOf, withNotes } from './check-in-draft.ts';
 import { CloseWeek, Proposed } from './decision.tsx';
 import './check-in-screen.css';
+import { FeltWeek } from './felt-week.tsx';
 import { WeekTable } from './week-table.tsx';
 
-const SCORES = ['1', '2', '3', '4', '5'] as const;
 const problems = signal<readonly Problem[]>([]);
 
 /** The weekly check-in: the week in figures, how it felt, what it says, and what is decided. */
@@ -56,7 +56,8 @@ export function CheckInScreen(): JSX.Element {
 function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }): JSX.Element {
   const key = `course/check-in/${weekUntil(ask.today)}`;
   const typed = draft(key, checkInDraft, { note: '' });
-  const week = weekNow(ask, now, scoresOf(typed.value), lastCheckIn.value?.data.answers, weekStrength.value);
+  const told = withNotes(typed.value, feltThisWeek.value.scores);
+  const week = weekNow(ask, now, scoresOf(told), lastCheckIn.value?.data.answers, weekStrength.value);
   const change = (part: Partial<CheckInDraft>): void => {
     typed.value = { ...typed.value, ...part };
   };
@@ -68,7 +69,8 @@ function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }
             <WeekTable evidence={week.evidence} />
           </Section>
           <Section title="2. How was it" detail="1 bad, 5 good">
-            <Feelings typed={typed.value} change={change} />
+            <FeltWeek />
+            <Feelings typed={told} change={change} />
           </Section>
         </div>
         <div class="stack">
@@ -82,7 +84,7 @@ function Week({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow }
           <Proposed now={now} week={week} />
         </div>
       </Columns>
-      <CloseWeek now={now} week={week} typed={typed.value} draftKey={key} problems={problems} />
+      <CloseWeek now={now} week={week} typed={told} draftKey={key} problems={problems} />
     </Form>
   );
 }

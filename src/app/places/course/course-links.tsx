@@ -3,27 +3,60 @@ import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 
-/** What is planned and decided around the course. */
+/** What is planned and decided around the course, and around the show itself. */
 export function CourseLinks(): JSX.Element {
   return (
-    <Section title="Plan">
-      <List label="Plan">
+    <>
+      <Section title="Plan">
+        <List label="Plan">
+          <ListRow
+            title="Lay the course"
+            detail="back from the show: intake, cardio, training and rest days"
+            href={pathTo('course', 'lay')}
+          />
+          <ListRow
+            title="Diet break or higher-carbohydrate days"
+            detail="and what the scale will do"
+            href={pathTo('course', 'stretch')}
+          />
+          <ListRow title="The show and its target" href={pathTo('course', 'show')} />
+          <ListRow title="Another show in this season" href={pathTo('course', 'show', 'new')} />
+          <ListRow
+            title="Check-in sheet"
+            detail="one page to print or to send to a coach"
+            href={pathTo('course', 'sheet')}
+          />
+        </List>
+      </Section>
+      <ShowLinks />
+    </>
+  );
+}
+
+/** What has to do with the show itself; there while no course can be worked out, too. */
+export function ShowLinks(): JSX.Element {
+  return (
+    <Section title="The show">
+      <List label="The show">
         <ListRow
-          title="Lay the course"
-          detail="back from the show: intake, cardio, training and rest days"
-          href={pathTo('course', 'lay')}
+          title="Season"
+          detail="every date: posing, tanning, check-in; for your calendar"
+          href={pathTo('course', 'dates')}
         />
         <ListRow
-          title="Diet break or higher-carbohydrate days"
-          detail="and what the scale will do"
-          href={pathTo('course', 'stretch')}
+          title="Last week"
+          detail="day by day, its rehearsal, and what is not planned"
+          href={pathTo('course', 'last-week')}
         />
-        <ListRow title="The show and its target" href={pathTo('course', 'show')} />
-        <ListRow title="Another show in this season" href={pathTo('course', 'show', 'new')} />
         <ListRow
-          title="Check-in sheet"
-          detail="one page to print or to send to a coach"
-          href={pathTo('course', 'sheet')}
+          title="Show day"
+          detail="from waking to the last call, meals to the gram, the bag"
+          href={pathTo('course', 'show-day')}
+        />
+        <ListRow
+          title="Afterwards"
+          detail="the way back to eating enough"
+          href={pathTo('course', 'afterwards')}
         />
       </List>
     </Section>

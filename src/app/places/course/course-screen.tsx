@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { dayAndMonth, weeksOut } from '#core/words/dates.ts';
+import { dayAndMonth } from '#core/words/dates.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
@@ -12,12 +12,12 @@ import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { today } from '../../state/clock.ts';
 import { checkInDue } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
+import { outWords } from '../../views/show-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { AheadSection } from './ahead-section.tsx';
-import { CourseLinks } from './course-links.tsx';
+import { CourseLinks, ShowLinks } from './course-links.tsx';
 import { Landing } from './landing.tsx';
 import { Proposal } from './proposal.tsx';
 import { SeasonSection } from './season-section.tsx';
@@ -29,10 +29,7 @@ export function CourseScreen(): JSX.Element {
   if (!asked.ok) return <NoCourse problem={asked.problem} />;
   const { show } = asked.value;
   return (
-    <Page
-      title="Course"
-      detail={`${weeksOut(today.value, show.date)} · ${show.name}, ${dayAndMonth(show.date)}`}
-    >
+    <Page title="Course" detail={`${outWords(show)} · ${show.name}, ${dayAndMonth(show.date)}`}>
       <CourseParts ask={asked.value} />
       <ActionBar>
         <Button kind={checkInDue.value ? 'next' : 'plain'} wide href={pathTo('course', 'check-in')}>
@@ -63,6 +60,7 @@ function NoCourse({ problem }: { readonly problem: Problem }): JSX.Element {
           )
         }
       />
+      <ShowLinks />
     </Page>
   );
 }

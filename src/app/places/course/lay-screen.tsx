@@ -7,7 +7,7 @@ import { shapeOfDay } from '#core/day/shape-of-day.ts';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import { answered, type Problem } from '#core/problems/problem.ts';
 import { addDays, parseDate } from '#core/units/civil-date.ts';
-import { dateWords, weeksOut } from '#core/words/dates.ts';
+import { dateWords } from '#core/words/dates.ts';
 import { TimeChart } from '../../charts/time-chart.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -27,6 +27,7 @@ import { ledger, recordAll } from '../../state/open-journal.ts';
 import { keptAsked } from '../../views/asked.ts';
 import { courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
+import { outWords } from '../../views/show-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { say } from '../../views/say.ts';
 import { askCourse } from '../../worker/course-client.ts';
@@ -81,7 +82,7 @@ export function LayScreen(): JSX.Element {
   const state = laidNow.value;
   const laid = state.status === 'answered' && state.outcome.ok ? state.outcome.value : undefined;
   return (
-    <Page title="Lay the course" back={pathTo('course')} detail={weeksOut(today.value, ask.value.show.date)}>
+    <Page title="Lay the course" back={pathTo('course')} detail={outWords(ask.value.show)}>
       <Form onSubmit={() => laid && void adopt(ask.value, laid, wish().value)} problems={problems.value}>
         <Columns wide="last">
           <Wishes typed={wish().value} />

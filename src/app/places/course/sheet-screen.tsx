@@ -5,7 +5,7 @@ import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import { weekNow } from '#core/cycle/week-now.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { dateWords, dayAndMonth, weeksOut } from '#core/words/dates.ts';
+import { dateWords, dayAndMonth } from '#core/words/dates.ts';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -21,6 +21,7 @@ import { athlete } from '../../views/athlete-view.ts';
 import { lastCheckIn, weekStrength } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
+import { outWords } from '../../views/show-view.ts';
 import { say } from '../../views/say.ts';
 import { chanceWords, VERDICTS, moveWords } from './course-words.ts';
 import { FanChart } from './fan-chart.tsx';
@@ -79,7 +80,7 @@ function Sheet({ ask, now }: { readonly ask: CourseAsk; readonly now: CourseNow 
       </div>
       {problem.value && <Caution title={problem.value.message} words={problem.value.remedy} />}
       <PrintSheet
-        title={`${name}, ${weeksOut(today.value, ask.show.date)}`}
+        title={`${name}, ${outWords(ask.show)}`}
         date={today.value}
         version={`${ask.show.name}, ${dayAndMonth(ask.show.date)}`}
       >

@@ -12,7 +12,10 @@ export const showDraft = v.strictObject({
   date: v.string(),
   place: v.string(),
   className: v.string(),
+  zone: v.optional(v.string()),
   classMaxKg: v.optional(v.number()),
+  classMinKg: v.optional(v.number()),
+  classHeightMaxCm: v.optional(v.number()),
   bodyFatPercentMax: v.optional(v.number()),
   massMaxKg: v.optional(v.number()),
   massMinKg: v.optional(v.number()),
@@ -25,7 +28,10 @@ export function draftOfShow(show: ShowSet | undefined): ShowDraft {
     date: show?.date ?? '',
     place: show?.place ?? '',
     className: show?.class?.name ?? '',
+    zone: show?.zone,
     classMaxKg: show?.class?.massMaxKg,
+    classMinKg: show?.class?.massMinKg,
+    classHeightMaxCm: show?.class?.heightMaxCm,
     bodyFatPercentMax: show?.target.bodyFatPercentMax,
     massMaxKg: show?.target.massMaxKg,
     massMinKg: show?.target.massMinKg,
@@ -46,12 +52,13 @@ export function showFrom(typed: ShowDraft, id: string, today: string): Outcome<S
       `${typed.date} is in the past.`,
       'Give the date of the next show, or check the year.',
     );
-  const { bodyFatPercentMax, massMaxKg, massMinKg, classMaxKg } = typed;
+  const { bodyFatPercentMax, massMaxKg, massMinKg, classMaxKg, classMinKg } = typed;
   if (
     bodyFatPercentMax === undefined &&
     massMaxKg === undefined &&
     massMinKg === undefined &&
-    classMaxKg === undefined
+    classMaxKg === undefined &&
+    classMinKg === undefined
   )
     return problem(
       'bodyFatPercentMax',
@@ -59,28 +66,45 @@ export function showFrom(typed: ShowDraft, id: string, today: string): Outcome<S
       'Say what you want to bring: a body fat at most, a body mass at most or at least, or the limit of your class.',
     );
   const most = Math.min(massMaxKg ?? 1000, classMaxKg ?? 1000);
-  if (massMinKg !== undefined && massMinKg > most)
+  const least = Math.max(massMinKg ?? 0, classMinKg ?? 0);
+  if (least > most)
     return problem(
-      'massMinKg',
-      `At least ${massMinKg} kg and at most ${most} kg cannot both be.`,
+      least === massMinKg ? 'massMinKg' : 'classMinKg',
+      `At least ${least} kg and at most ${most} kg cannot both be.`,
       'Swap the two, or correct one.',
     );
   const place = typed.place.trim();
-  const className = typed.className.trim() || (classMaxKg === undefined ? '' : `up to ${classMaxKg} kg`);
+  const division = classFrom(typed);
   return answered({
     show: id,
     name,
     date: typed.date,
     ...(place !== '' && { place }),
-    ...(className !== '' && {
-      class: { name: className, ...(classMaxKg !== undefined && { massMaxKg: classMaxKg }) },
-    }),
+    ...(typed.zone !== undefined && { zone: typed.zone }),
+    ...(division && { class: division }),
     target: {
       ...(bodyFatPercentMax !== undefined && { bodyFatPercentMax }),
       ...(massMaxKg !== undefined && { massMaxKg }),
       ...(massMinKg !== undefined && { massMinKg }),
     },
   });
+}
+
+/** The class with its own limits as entered; one without a name is named by them. */
+function classFrom(typed: ShowDraft): ShowSet['class'] {
+  const { classMaxKg, classMinKg, classHeightMaxCm } = typed;
+  const limits = {
+    ...(classMaxKg !== undefined && { massMaxKg: classMaxKg }),
+    ...(classMinKg !== undefined && { massMinKg: classMinKg }),
+    ...(classHeightMaxCm !== undefined && { heightMaxCm: classHeightMaxCm }),
+  };
+  const named = [
+    ...(classMaxKg === undefined ? [] : [`up to ${classMaxKg} kg`]),
+    ...(classMinKg === undefined ? [] : [`from ${classMinKg} kg`]),
+    ...(classHeightMaxCm === undefined ? [] : [`up to ${classHeightMaxCm} cm`]),
+  ].join(', ');
+  const name = typed.className.trim() || named;
+  return name === '' ? undefined : { name, ...limits };
 }
 
 /** What stands against a body fat as a target; undefined where nothing does. */

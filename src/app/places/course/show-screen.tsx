@@ -21,13 +21,15 @@ import { athlete } from '../../views/athlete-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { ZoneField } from './zone-field.tsx';
 import { draftOfShow, showDraft, showFrom, targetDoubt, type ShowDraft } from './show-draft.ts';
 
 const problems = signal<readonly Problem[]>([]);
 
-/** The show: when, where, which class, and what to bring. `id` "new" adds another; absent, the next one is changed. */
+/** The show: when, where, which class, and what to bring. `id` names it, "new" adds another; absent, the next one is changed. */
 export function ShowScreen({ id }: { readonly id: string | undefined }): JSX.Element {
-  const next = id === undefined ? showsFrom(ledger.value, today.value)[0]?.data : undefined;
+  const shows = showsFrom(ledger.value, today.value);
+  const next = (id === undefined ? shows[0] : shows.find(({ show }) => show === id))?.data;
   const key = `course/show/${next?.show ?? 'new'}`;
   const typed = draft(key, showDraft, draftOfShow(next));
   const change = (part: Partial<ShowDraft>): void => {
@@ -57,9 +59,11 @@ export function ShowScreen({ id }: { readonly id: string | undefined }): JSX.Ele
               onValue={(place) => change({ place })}
               optional
             />
+            <ZoneField zone={typed.value.zone} onZone={(zone) => change({ zone })} />
           </div>
         </Section>
         <TargetFields typed={typed.value} change={change} />
+        <ClassFields typed={typed.value} change={change} />
         {next && (
           <Button kind="caution" records onPress={() => void withdraw(next)}>
             Withdraw from this show
@@ -105,13 +109,6 @@ function TargetFields({ typed, change }: FieldsProps): JSX.Element {
         )}
         <MassField label="Body mass, at most" name="massMaxKg" typed={typed} change={change} />
         <MassField label="Body mass, at least" name="massMinKg" typed={typed} change={change} />
-        <TextField
-          label="Class"
-          value={typed.className}
-          onValue={(className) => change({ className })}
-          optional
-        />
-        <MassField label="Class limit" name="classMaxKg" typed={typed} change={change} />
         <Note>
           A body fat is known to a few points at best. Folds by the same hand, every second week, make it
           worth more.
@@ -121,9 +118,56 @@ function TargetFields({ typed, change }: FieldsProps): JSX.Element {
   );
 }
 
+/** The class as its own rules have it: the tool knows no federation's table. */
+function ClassFields({ typed, change }: FieldsProps): JSX.Element {
+  const who = athlete.value;
+  const { classHeightMaxCm } = typed;
+  return (
+    <Section title="Class" detail="with its own limits, as the organiser writes them">
+      <div class="stack">
+        <TextField
+          label="Class"
+          value={typed.className}
+          onValue={(className) => change({ className })}
+          optional
+        />
+        <MassField label="Class limit, at most" name="classMaxKg" typed={typed} change={change} />
+        <MassField label="Class limit, at least" name="classMinKg" typed={typed} change={change} />
+        <HeightField typed={typed} change={change} />
+        {who && classHeightMaxCm !== undefined && who.heightCm > classHeightMaxCm && (
+          <Caution
+            title="Taller than the class"
+            words="The height you entered is above this class's limit. Measure again as the organiser does, or enter the next class."
+          />
+        )}
+      </div>
+    </Section>
+  );
+}
+
+function HeightField({ typed, change }: FieldsProps): JSX.Element {
+  const inches = athlete.value?.units.length === 'in';
+  const cm = typed.classHeightMaxCm;
+  const factor = inches ? CM_PER_INCH : 1;
+  return (
+    <NumberField
+      label="Height, at most"
+      unit={inches ? 'in' : 'cm'}
+      decimals={1}
+      min={Math.ceil(100 / factor)}
+      max={Math.floor(250 / factor)}
+      value={cm === undefined ? undefined : Math.round((10 * cm) / factor) / 10}
+      onValue={(n) => change({ classHeightMaxCm: n === undefined ? undefined : n * factor })}
+      optional
+    />
+  );
+}
+
+const CM_PER_INCH = 2.54;
+
 interface MassFieldProps extends FieldsProps {
   readonly label: string;
-  readonly name: 'massMaxKg' | 'massMinKg' | 'classMaxKg';
+  readonly name: 'massMaxKg' | 'massMinKg' | 'classMaxKg' | 'classMinKg';
 }
 
 function MassField({ label, name, typed, change }: MassFieldProps): JSX.Element {

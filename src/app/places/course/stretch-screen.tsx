@@ -24,7 +24,7 @@ import { keptAsked } from '../../views/asked.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { askCourse } from '../../worker/course-client.ts';
-import { newId } from '../kitchen/new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { stretchFacts, targetsOfStretch } from './stretch-facts.ts';
 import { STRETCH_TYPES, stretchDraft, type StretchDraft, stretchFrom } from './stretch-draft.ts';
 import { jumpWords } from './stretches-ahead.tsx';

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { PlaceProps } from '../../shell/places.ts';
+import { DoseScreen } from './dose-screen.tsx';
 import { DrinkScreen } from './drink-screen.tsx';
 import { EatScreen } from './eat-screen.tsx';
 import { RunSheetScreen } from './run-sheet-screen.tsx';
@@ -22,6 +23,8 @@ export default function DayPlace({ path }: PlaceProps): JSX.Element {
       return <TargetsScreen />;
     case 'wishes':
       return <WishesScreen />;
+    case 'doses':
+      return <DoseScreen group={slot ?? ''} />;
     case 'drink':
       return <DrinkScreen />;
     default:

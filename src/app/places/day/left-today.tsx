@@ -35,6 +35,7 @@ export function LeftToday({ sheet }: { readonly sheet: DaySheet }): JSX.Element 
 function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
   const left = sheet.left;
   if (!left) return <Note>No targets are set for this day.</Note>;
+  const asks = alsoAsked(sheet);
   const ahead = sheet.meals.filter((meal) => meal.eaten === undefined && meal.skipped === undefined);
   const planned = sumNutrients(
     ahead.flatMap((meal) => meal.items.flatMap((item) => (item.amount ? [item.amount] : []))),
@@ -55,6 +56,16 @@ function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
           )}
         </div>
       ))}
+      {asks !== undefined && <Note>{asks}</Note>}
     </div>
   );
+}
+
+/** What a day before a show asks beside its macros. */
+function alsoAsked({ targets }: DaySheet): string | undefined {
+  const { fibreMaxG, waterMl } = targets?.data ?? {};
+  if (fibreMaxG === undefined && waterMl === undefined) return undefined;
+  const fibre = fibreMaxG === undefined ? '' : `Little fibre today, at most ${fibreMaxG} g. `;
+  const water = waterMl === undefined ? 'Water' : `Water ${(waterMl / 1000).toFixed(1)} L`;
+  return `${fibre}${water} and salt as ever.`;
 }

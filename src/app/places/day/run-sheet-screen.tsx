@@ -13,8 +13,10 @@ import { pathTo } from '../../shell/route.ts';
 import { nowClock } from '../../state/clock.ts';
 import { rows, sheet } from '../../views/day-view.ts';
 import { planning, planNow } from '../../views/planner.ts';
+import { takeDoses } from '../../views/take-dose.ts';
 import { ChangeNote } from './change-note.tsx';
 import { dayDetail } from './day-words.ts';
+import { DoseNotes } from './dose-notes.tsx';
 import { LeftToday } from './left-today.tsx';
 import { SheetRow } from './sheet-row.tsx';
 import { timeMarks } from './time-marks.ts';
@@ -47,6 +49,7 @@ export function RunSheetScreen(): JSX.Element {
             ))}
           </RunSheet>
           <EatSomethingElse />
+          <DoseNotes />
         </Section>
         <LeftToday sheet={day} />
       </Columns>
@@ -74,6 +77,13 @@ function MainAction({
       </Button>
     );
   }
+  if (list.some((row) => row.thing.type === 'show')) {
+    return (
+      <Button kind="next" wide href={pathTo('course', 'show-day')}>
+        To the show day
+      </Button>
+    );
+  }
   if (!day.plan) {
     return (
       <Button kind="next" records wide disabled={busy} onPress={() => void planNow('morning')}>
@@ -93,6 +103,14 @@ function MainAction({
     return (
       <Button kind="next" wide href={pathTo('day', 'weigh', next.thing.meal.slot)}>
         Weigh out the next meal
+      </Button>
+    );
+  }
+  if (next?.thing.type === 'doses') {
+    const { items } = next.thing.group;
+    return (
+      <Button kind="next" wide records onPress={() => void takeDoses(items)}>
+        {items.length === 1 ? 'Supplement taken' : `${items.length} supplements taken`}
       </Button>
     );
   }

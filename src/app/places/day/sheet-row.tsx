@@ -9,9 +9,11 @@ import { Tag } from '../../parts/tag.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { correct } from '../../state/open-journal.ts';
 import { capital } from '../../views/kitchen-view.ts';
+import { HealthRow } from './health-row.tsx';
 import { MealItems } from './meal-items.tsx';
 import { MealTools } from './meal-tools.tsx';
 import { macroWords } from './macro-words.ts';
+import { ShowRow } from './show-row.tsx';
 
 /** One line of the run sheet; the next one stands open with what it needs. */
 export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
@@ -55,10 +57,17 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
           )}
         </RunRow>
       );
+    case 'show':
+      return <ShowRow show={thing.show} task={thing.task} state={state} look={look} />;
     case 'eaten':
       return <EatenRow eaten={thing.eaten} />;
     case 'meal':
       return <MealRow row={row} meal={thing.meal} open={state === 'next'} />;
+    case 'doses':
+    case 'dose-done':
+    case 'draw-lines':
+    case 'draw':
+      return <HealthRow at={at} thing={thing} state={state} look={look} />;
   }
 }
 

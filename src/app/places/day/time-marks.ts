@@ -33,6 +33,13 @@ function markOf({ at, thing }: RunSheetRow): Pick<TimeMark, 'until' | 'label' | 
       return { label: thing.cardio.activity, kind: 'cardio', until: at + thing.cardio.minutes };
     case 'task':
       return { label: thing.task.data.title, kind: 'other' };
+    case 'draw':
+      return { label: 'blood draw', kind: 'other' };
+    case 'show':
+      return { label: thing.task.title, kind: thing.task.meal ? 'meal' : 'other' };
+    case 'doses':
+    case 'dose-done':
+    case 'draw-lines':
     case 'wake':
     case 'sleep':
       return undefined;

@@ -48,6 +48,7 @@ export function EntriesScreen(): JSX.Element {
       <CopyAge />
       <div class="row">
         <Button href={pathTo('journal', 'copies')}>Copies, import, export</Button>
+        <Button href={pathTo('journal', 'devices')}>Devices</Button>
         <Button href={pathTo('journal', 'check')}>Check</Button>
       </div>
       <TextField

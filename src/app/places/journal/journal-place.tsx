@@ -3,6 +3,7 @@ import type { PlaceProps } from '../../shell/places.ts';
 import { CheckScreen } from './check-screen.tsx';
 import { CopiesScreen } from './copies-screen.tsx';
 import { CorrectScreen } from './correct-screen.tsx';
+import { DevicesScreen } from './devices-screen.tsx';
 import { EntriesScreen } from './entries-screen.tsx';
 import { EntryScreen } from './entry-screen.tsx';
 
@@ -12,6 +13,7 @@ export default function JournalPlace({ path }: PlaceProps): JSX.Element {
   if (screen === 'entry' && id !== undefined) return <EntryScreen id={id} />;
   if (screen === 'correct' && id !== undefined) return <CorrectScreen id={id} />;
   if (screen === 'copies') return <CopiesScreen />;
+  if (screen === 'devices') return <DevicesScreen />;
   if (screen === 'check') return <CheckScreen />;
   return <EntriesScreen />;
 }

@@ -11,7 +11,7 @@ import { TextField } from '../../parts/text-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { record } from '../../state/open-journal.ts';
 import { kitchen } from '../../views/kitchen-view.ts';
-import { newId } from './new-id.ts';
+import { newId } from '../../views/new-id.ts';
 
 /** Pans and boxes put on the scale once, empty, and remembered. */
 export function ContainersScreen(): JSX.Element {

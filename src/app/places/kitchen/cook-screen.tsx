@@ -16,7 +16,7 @@ import { recordAll } from '../../state/open-journal.ts';
 import { kitchen } from '../../views/kitchen-view.ts';
 import { cookDraft, emptyCook, readCook, type CookDraft } from './cook-draft.ts';
 import { IngredientFields } from './ingredient-fields.tsx';
-import { newId } from './new-id.ts';
+import { newId } from '../../views/new-id.ts';
 import { PanFields } from './pan-fields.tsx';
 import { PanResult } from './pan-result.tsx';
 import { PortionFields } from './portion-fields.tsx';

@@ -17,7 +17,7 @@ import { problemAt } from '../../views/problem-at.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { emptyLabel, labelDraft, readLabelDraft, type LabelDraft } from './label-draft.ts';
-import { newId } from './new-id.ts';
+import { newId } from '../../views/new-id.ts';
 
 const DRAFT = 'kitchen/label';
 const problems = signal<readonly Problem[]>([]);

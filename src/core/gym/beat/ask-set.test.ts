@@ -20,6 +20,7 @@ function ask(given: Partial<AskInput> & { readonly kg?: number; readonly did?: n
     push: 'more',
     caution: {},
     nextFigure: (_load, figure, way) => figure + way * 2.5,
+    figureAtMost: (_load, figure) => 2.5 * Math.floor(figure / 2.5),
     chanceOf,
     ...more,
   });
@@ -39,8 +40,46 @@ describe('what a set is asked to be', () => {
     expect(ask({ kg: 112, did: 8 })).toMatchObject({ reps: 5, rule: 'less today' });
   });
 
+  it('[GYM-38] a load with which the scheme is out of reach is taken down to one with which it is not', () => {
+    // Six with one left are likely from could = 6.3 on, which is 111.1 kg; steps from 118 kg are 2.5 kg.
+    expect(ask({ kg: 118, did: 2 })).toMatchObject({
+      load: bar(110.5),
+      reps: 6,
+      rule: 'lighter for the scheme',
+    });
+    expect(ask({ kg: 118, did: 0 })).toMatchObject({ load: bar(110.5), reps: 6 });
+    expect(ask({ kg: 112, did: 5, push: 'match' })).toMatchObject({ load: bar(112) });
+    expect(ask({ kg: 118, did: 2, chanceOf: () => undefined })).toMatchObject({ load: bar(118), reps: 3 });
+  });
+
+  it('[GYM-29] what the template names stands: with the most repetitions of the scheme that are likely', () => {
+    expect(ask({ given: bar(90) })).toMatchObject({
+      load: bar(90),
+      reps: 10,
+      rule: 'as the template says',
+    });
+    // With 105 kg could = 8.3: eight with one left come off 46 times of a hundred, nine 21 times.
+    expect(ask({ given: bar(105), last: undefined })).toMatchObject({ load: bar(105), reps: 8 });
+    expect(ask({ given: bar(90), last: undefined, reps: undefined })).toBeUndefined();
+    expect(ask({ given: bar(100), did: 10 })).toMatchObject({ load: bar(100), reps: 10 });
+    expect(ask({ given: bar(110), caution: { ceilingKg: 100 } })).toMatchObject({
+      load: bar(100),
+      rule: 'held by the caution',
+    });
+  });
+
+  it('[GYM-52] the stronger side waits, unless it is asked for less anyway', () => {
+    const weaker = { load: bar(100), reps: 7 };
+    expect(ask({ weaker })).toMatchObject({ load: bar(100), reps: 7, rule: 'as the weaker side' });
+    expect(ask({ weaker: { load: bar(90), reps: 9 } })).toMatchObject({ load: bar(90), reps: 9 });
+    expect(ask({ weaker: { load: bar(105), reps: 5 } })).toMatchObject({ load: bar(100), reps: 9 });
+    expect(ask({ weaker: { load: bar(100), reps: 10 } })).toMatchObject({ reps: 9 });
+    expect(ask({ weaker: { load: bar(100), reps: 0 } })).toMatchObject({ reps: 9 });
+  });
+
   it('[GYM-27] where holding is the aim, as last time and no more', () => {
     expect(ask({ push: 'match', did: 7 })).toMatchObject({ reps: 7, rule: 'as last time' });
+    expect(ask({ push: 'match', did: 0 })).toMatchObject({ reps: 1, rule: 'as last time' });
   });
 
   it('[GYM-28] never past the ceiling of a caution, never below its repetitions', () => {

@@ -1,4 +1,5 @@
 import { roundTo } from '#core/units/rounding.ts';
+import { followsWithoutRest } from '../session/follows-without-rest.ts';
 import { kg, sentenceOfSet, wordsOfLoad } from '../session/set-words.ts';
 import { oneRepEquations, PUBLISHED_ERROR_PERCENT, STUDIED_REPS } from '../strength/one-rep-equations.ts';
 import type { AskedSet } from './ask-set.ts';
@@ -7,20 +8,30 @@ import type { SetToCome, WhatToBeat } from './what-to-beat.ts';
 /** Why a set is asked for as it is, in plain sentences with the numbers that decided it. */
 export function beatWords(beat: Omit<WhatToBeat, 'why'>, ahead: SetToCome): string[] {
   const { last, best, asked } = beat;
-  if (!last || !asked)
-    return [
-      'Nothing comparable is logged yet: take a load you are sure of, and log what is left in reserve.',
-    ];
-  const sentences = [`Last time, on ${last.day}: ${sentenceOfSet(last.fact.data)}.`];
-  if (best && best.fact !== last.fact)
-    sentences.push(`The best so far, on ${best.day}: ${sentenceOfSet(best.fact.data)}.`);
+  if (!asked) return [nothingWords(ahead.set)];
   return [
-    ...sentences,
+    ...(last
+      ? [`Last time, on ${last.day}: ${sentenceOfSet(last.fact.data)}.`]
+      : ['Nothing comparable is logged yet.']),
+    ...(best && best.fact !== last?.fact
+      ? [`The best so far, on ${best.day}: ${sentenceOfSet(best.fact.data)}.`]
+      : []),
     ...expectedWords(beat, asked),
     ruleWords(asked, ahead),
     ...loadWords(beat),
     ...oneRepWords(beat),
   ];
+}
+
+function nothingWords(set: SetToCome['set']): string {
+  switch (set) {
+    case 'drop':
+      return 'No such drop is logged yet: take off a fifth to a quarter and go on without rest (common practice, no source).';
+    case 'rest-pause':
+      return 'No such set is logged yet: keep the load, rest some breaths, and do what comes.';
+    default:
+      return 'Nothing comparable is logged yet: take a load you are sure of, and log what is left in reserve.';
+  }
 }
 
 function expectedWords({ expected }: Omit<WhatToBeat, 'why'>, asked: AskedSet): string[] {
@@ -31,7 +42,8 @@ function expectedWords({ expected }: Omit<WhatToBeat, 'why'>, asked: AskedSet): 
   ];
 }
 
-function ruleWords({ rule, reps, load, chance }: AskedSet, { caution, push }: SetToCome): string {
+function ruleWords({ rule, reps, load, chance }: AskedSet, ahead: SetToCome): string {
+  const { caution, push } = ahead;
   const asks = `${wordsOfLoad(load)} for ${reps}`;
   const likely = chance === undefined ? '' : `, with a chance of ${roundTo(100 * chance, 0)} %`;
   switch (rule) {
@@ -39,7 +51,16 @@ function ruleWords({ rule, reps, load, chance }: AskedSet, { caution, push }: Se
       return `One repetition more than last time is asked: ${asks}${likely}.`;
     case 'next load':
       return `Last time reached the most repetitions of the scheme, so the next load is asked: ${asks}${likely}.`;
+    case 'lighter for the scheme':
+      return `With the load of last time the repetitions of the scheme are out of reach, so a lighter one is asked: ${asks}${likely}.`;
+    case 'as the template says':
+      return ahead.share === undefined
+        ? `The template names the load: ${asks} is asked${likely}.`
+        : `The template asks for ${roundTo(100 * ahead.share, 0)} % of the top set: ${asks}${likely}.`;
+    case 'as the weaker side':
+      return `The weaker side did ${asks}; the stronger side does no more, so that the sides come together (common practice, no source).`;
     case 'as last time':
+      if (followsWithoutRest(ahead.set)) return `As much as in the same set last time is asked: ${asks}.`;
       return push === 'match'
         ? `As much as last time is asked, not more: ${asks}${likely}. Holding strength is the aim now.`
         : `As much as last time is asked: ${asks}${likely}; more is unlikely today.`;

@@ -4,14 +4,15 @@ import type { Kilograms } from '#core/units/quantities.ts';
 import type { Studied } from '#core/science/studied-range.ts';
 import type { Exercise } from '../book/exercise-book.ts';
 import { comparableLoad } from '../loads/comparable-load.ts';
-import { nextFigure } from '../loads/load-step.ts';
+import { figureAtMost, nextFigure } from '../loads/load-step.ts';
 import { estimateOneRep, type OneRepEstimate } from '../strength/one-rep-equations.ts';
 import { runSeries } from '../strength/run-series.ts';
+import { followsWithoutRest } from '../session/follows-without-rest.ts';
 import { seriesOf } from '../strength/series-of-step.ts';
 import { loadAhead, repsAhead, type RepsAhead } from '../strength/strength-ahead.ts';
 import type { StrengthBelief } from '../strength/strength-filter.ts';
 import type { LoggedSet, StrengthLog } from '../strength/strength-log.ts';
-import { type AskedSet, askSet, type Push } from './ask-set.ts';
+import { type AskedSet, type AskInput, askSet, type Push } from './ask-set.ts';
 import { beatWords } from './beat-words.ts';
 import { bestSet, lastComparable } from './best-set.ts';
 
@@ -30,7 +31,11 @@ export interface SetToCome {
   readonly massKg: Kilograms | undefined;
   readonly reps: { readonly min: number; readonly max: number } | undefined;
   readonly rir: number | undefined;
-  readonly loadKg?: Kilograms | undefined;
+  /** The load that the template names, and the share of the top set it is where it is one. */
+  readonly given?: SetLoad | undefined;
+  readonly share?: number | undefined;
+  /** What the weaker side did in this very set. */
+  readonly weaker?: AskInput['weaker'];
   readonly push: Push;
   /** The caution of the exercise, with whatever noted pain has lowered. */
   readonly caution: { readonly ceilingKg?: Kilograms | undefined; readonly repsFloor?: number | undefined };
@@ -43,6 +48,8 @@ export interface WhatToBeat {
   /** Repetitions to failure expected with the load asked for (GYM-24). */
   readonly expected: RepsAhead | undefined;
   readonly asked: AskedSet | undefined;
+  /** The same for any other load of the exercise; undefined where nothing compares with it. */
+  readonly expectedWith: (load: SetLoad) => RepsAhead | undefined;
   /** Load for the middle of the scheme's repetitions, with the reserve wanted. */
   readonly loadForReps:
     | { readonly reps: number; readonly loadKg: Kilograms; readonly sdShare: number }
@@ -61,22 +68,30 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
   const series = seriesOf(log, { exercise: exercise.exercise, side, machine });
   const sets = series?.sets ?? [];
   const earlier = sets.filter(({ session }) => session !== ahead.session);
-  const last = lastComparable(sets, ahead.session, ahead.set, ahead.number);
+  const follows = followsWithoutRest(ahead.set);
+  const comparable = follows
+    ? (series?.follow ?? []).filter(({ fact }) => fact.data.set === ahead.set)
+    : sets;
+  const last = lastComparable(comparable, ahead.session, ahead.set, ahead.number);
   const best = bestSet(earlier);
   const belief = series && runSeries(sets).belief;
   const rir = ahead.rir ?? USUAL_RESERVE;
   const read = (load: SetLoad) => comparableLoad(load, exercise, log.book, ahead.massKg)?.loadKg;
   const expectedWith = (load: SetLoad): RepsAhead | undefined => {
     const loadKg = read(load);
-    return belief && loadKg !== undefined ? repsAhead(belief, loadKg, ahead) : undefined;
+    return belief && loadKg !== undefined && !follows ? repsAhead(belief, loadKg, ahead) : undefined;
   };
   const asked = askSet({
     last: last && { load: last.fact.data.load, reps: last.reps },
+    given: ahead.given,
+    weaker: ahead.weaker,
     reps: ahead.reps,
     rir,
-    push: ahead.push,
+    // Nothing is expected of a set without rest, so nothing more is asked of it.
+    push: follows ? 'match' : ahead.push,
     caution: ahead.caution,
     nextFigure: (load, figureKg, way) => nextFigure(load, figureKg, way, log.book, ahead.place),
+    figureAtMost: (load, figureKg) => figureAtMost(load, figureKg, log.book, ahead.place),
     chanceOf: (load, reps) => expectedWith(load)?.chanceOf(reps),
   });
   const answer = {
@@ -84,7 +99,8 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
     best,
     expected: asked && expectedWith(asked.load),
     asked,
-    loadForReps: belief && loadFor(belief, ahead, rir),
+    expectedWith,
+    loadForReps: belief && !follows ? loadFor(belief, ahead, rir) : undefined,
     oneRep: best && estimateOneRep(best.loadKg, best.reps + (best.fact.data.rir ?? 0)),
   };
   return { ...answer, why: beatWords(answer, ahead) };

@@ -42,6 +42,17 @@ export function nearestFigure(
   return roundTo(Math.round(figureKg / step) * step, 3);
 }
 
+/** The heaviest figure at or below one that the place's weights allow. */
+export function figureAtMost(
+  load: SetLoad,
+  figureKg: Kilograms,
+  book: ExerciseBook,
+  place?: string,
+): Kilograms {
+  const near = nearestFigure(load, figureKg, book, place);
+  return near <= figureKg + 1e-9 ? near : nextFigure(load, near, -1, book, place);
+}
+
 function stepOf(load: SetLoad, book: ExerciseBook, place: string | undefined): Kilograms {
   if (load.of === 'each') return DUMBBELL_STEP_KG;
   if (load.of === 'stack') {

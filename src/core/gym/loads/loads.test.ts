@@ -3,7 +3,7 @@ import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import { gymJournal } from '../../../../test/journal/gym-journal.ts';
 import { exerciseBook } from '../book/exercise-book.ts';
 import { comparableLoad } from './comparable-load.ts';
-import { nearestFigure, nextFigure } from './load-step.ts';
+import { figureAtMost, nearestFigure, nextFigure } from './load-step.ts';
 import { figureOfLoad, withFigure } from './shift-load.ts';
 import { warmUpsOf } from './warm-up-of.ts';
 
@@ -84,6 +84,8 @@ describe('the next load', () => {
     expect(nextFigure({ of: 'stack', machine: 'stack', pinKg: 40 }, 40, 1, book)).toBe(42.5);
     expect(nearestFigure({ of: 'each', kgEach: 26 }, 24, book)).toBeCloseTo(22.6796, 4);
     expect(nearestFigure({ of: 'kg', kg: 100 }, 61.2, book)).toBe(60);
+    expect(figureAtMost({ of: 'kg', kg: 100 }, 64.9, book)).toBe(60);
+    expect(figureAtMost({ of: 'each', kgEach: 26 }, 25.9, book)).toBeCloseTo(22.6796, 4);
   });
 
   it('[GYM-26] plates come off the fullest peg first; help shrinks before a belt goes on', () => {

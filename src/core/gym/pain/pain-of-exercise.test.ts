@@ -24,8 +24,9 @@ describe('pain noted at an exercise', () => {
   it('[GYM-60] repeated, it holds the load a tenth lower', () => {
     const pain = noted([20, {}], [24, {}]);
     expect(pain).toMatchObject({ ceilingShare: 0.9, seekCare: undefined });
-    expect(cautionWithPain(undefined, pain, 200)).toEqual({ ceilingKg: 180 });
-    expect(cautionWithPain({ ceilingKg: 150, repsFloor: 10 }, pain, 200)).toEqual({
+    const hurt = { figureKg: 200, bodyKg: 0 };
+    expect(cautionWithPain(undefined, pain, hurt)).toEqual({ ceilingKg: 180 });
+    expect(cautionWithPain({ ceilingKg: 150, repsFloor: 10 }, pain, hurt)).toEqual({
       ceilingKg: 135,
       repsFloor: 10,
     });
@@ -40,6 +41,21 @@ describe('pain noted at an exercise', () => {
     expect(noted([10, {}], [24, {}])?.seekCare).toContain('two weeks and more');
     expect(noted([24, { score: 8 }])?.seekCare).toContain('Severe');
     expect(noted([24, { score: 1, signs: ['locking'] }])?.seekCare).toContain('locking');
+  });
+
+  it('[GYM-62] faint pain noted three times over two weeks goes on too; twice it does not', () => {
+    expect(noted([10, { score: 2 }], [17, { score: 1 }], [25, { score: 2 }])).toMatchObject({
+      ceilingShare: 1,
+      seekCare: 'It has gone on for two weeks and more: have a clinician look at it.',
+    });
+    expect(noted([10, { score: 2 }], [25, { score: 2 }])?.seekCare).toBeUndefined();
+  });
+
+  it('[GYM-62] what was noted before it was gone counts no more', () => {
+    expect(noted([8, {}], [12, { score: 0 }], [26, {}])).toMatchObject({
+      ceilingShare: 1,
+      seekCare: undefined,
+    });
   });
 
   it('[GYM-60] gone is gone, and old notes are told no more', () => {

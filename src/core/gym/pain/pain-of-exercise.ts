@@ -10,6 +10,8 @@ export interface PainOfExercise {
   readonly notes: readonly PainNote[];
   /** Share of the load that stays allowed; 1 where nothing is lowered. */
   readonly ceilingShare: number;
+  /** The day whose sets the share is taken of: that of the newest note that counts. */
+  readonly heldFrom: string | undefined;
   /** Whether a clinician should look at it, and why; undefined where nothing asks for it. */
   readonly seekCare: string | undefined;
   readonly words: string;
@@ -25,6 +27,8 @@ const LOWERED_SHARE = 0.9;
 const REPEATED_DAYS = 28;
 /** Pain that goes on so long is looked at by a clinician. Common practice, no source. */
 const PERSISTS_DAYS = 14;
+/** Faint pain has to be noted so often before it is said to go on. Common practice, no source. */
+const FAINT_NOTES = 3;
 
 /**
  * Pain noted at an exercise up to a day (GYM-60): the last notes, a ceiling that a repeated note lowers, and the advice
@@ -37,21 +41,27 @@ export function painOfExercise(ledger: Ledger, exercise: string, until: string):
     .toReversed();
   const newest = notes[0];
   if (!newest) return undefined;
-  if (newest.data.score === 0)
-    return { notes, ceilingShare: 1, seekCare: undefined, words: goneWords(newest) };
-  const counting = notes.filter(({ data }) => data.score >= COUNTS_FROM);
+  const unheld = { notes, ceilingShare: 1, heldFrom: undefined };
+  if (newest.data.score === 0) return { ...unheld, seekCare: undefined, words: goneWords(newest) };
+  const lasting = sinceGone(notes);
+  const counting = lasting.filter(({ data }) => data.score >= COUNTS_FROM);
   const recent = counting.filter(({ day }) => daysBetween(day, newest.day) <= REPEATED_DAYS);
   const repeated = new Set(recent.map(({ day }) => day)).size >= 2;
-  const seekCare = careReason(notes, recent);
   return {
-    notes,
-    ceilingShare: repeated ? LOWERED_SHARE : 1,
-    seekCare,
+    ...unheld,
+    ...(repeated && { ceilingShare: LOWERED_SHARE, heldFrom: recent[0]?.day }),
+    seekCare: careReason(lasting, recent),
     words: [
       noteWords(newest),
       ...(repeated ? ['Noted more than once: the load is held 10 % lower.'] : []),
     ].join(' '),
   };
+}
+
+/** What was noted before the exercise was last free of pain is over. */
+function sinceGone(notes: readonly PainNote[]): readonly PainNote[] {
+  const gone = notes.findIndex(({ data }) => data.score === 0);
+  return gone < 0 ? notes : notes.slice(0, gone);
 }
 
 function careReason(notes: readonly PainNote[], recent: readonly PainNote[]): string | undefined {
@@ -60,11 +70,14 @@ function careReason(notes: readonly PainNote[], recent: readonly PainNote[]): st
     return `${(signs.data.signs ?? []).join(', ')}: leave this exercise out and have a clinician look at it before the next heavy set.`;
   if (notes.some(({ data }) => data.score >= SEVERE_FROM))
     return 'Severe pain: leave this exercise out and have a clinician look at it.';
-  const oldest = recent.at(-1);
-  const newest = recent[0];
-  if (oldest && newest && daysBetween(oldest.day, newest.day) >= PERSISTS_DAYS)
+  if (goesOn(recent) || (notes.length >= FAINT_NOTES && goesOn(notes)))
     return 'It has gone on for two weeks and more: have a clinician look at it.';
   return undefined;
+}
+
+function goesOn(notes: readonly PainNote[]): boolean {
+  const [newest, oldest] = [notes[0], notes.at(-1)];
+  return newest !== undefined && oldest !== undefined && daysBetween(oldest.day, newest.day) >= PERSISTS_DAYS;
 }
 
 function noteWords({ day, data }: PainNote): string {
@@ -77,15 +90,29 @@ function goneWords({ day, data }: PainNote): string {
   return `On ${day} ${data.joint}: gone.`;
 }
 
-/** The caution of an exercise with what pain has lowered: the ceiling only ever narrows. */
+export interface HeldCaution {
+  readonly ceilingKg?: Kilograms | undefined;
+  readonly repsFloor?: number | undefined;
+}
+
+/** What lay on in the sets that hurt, as the ceiling counts it, and the body mass lifted along with it. */
+export interface HurtLoad {
+  readonly figureKg: Kilograms;
+  readonly bodyKg: Kilograms;
+}
+
+/**
+ * The caution of an exercise with what pain has lowered (GYM-62): a share of the sets that hurt, not of those lifted
+ * since, so that a load once lowered is not lowered again by being kept. The ceiling only ever narrows.
+ */
 export function cautionWithPain(
-  caution:
-    | { readonly ceilingKg?: Kilograms | undefined; readonly repsFloor?: number | undefined }
-    | undefined,
+  caution: HeldCaution | undefined,
   pain: PainOfExercise | undefined,
-  lastFigureKg: Kilograms | undefined,
-): { readonly ceilingKg?: Kilograms | undefined; readonly repsFloor?: number | undefined } {
-  if (!pain || pain.ceilingShare === 1) return caution ?? {};
-  const from = caution?.ceilingKg ?? lastFigureKg;
-  return { ...caution, ...(from !== undefined && { ceilingKg: from * pain.ceilingShare }) };
+  hurt: HurtLoad | undefined,
+): HeldCaution {
+  const own = caution?.ceilingKg;
+  if (!pain || pain.ceilingShare === 1 || (own === undefined && !hurt)) return caution ?? {};
+  const figureKg = Math.min(own ?? Number.POSITIVE_INFINITY, hurt?.figureKg ?? Number.POSITIVE_INFINITY);
+  const bodyKg = hurt?.bodyKg ?? 0;
+  return { ...caution, ceilingKg: (figureKg + bodyKg) * pain.ceilingShare - bodyKg };
 }

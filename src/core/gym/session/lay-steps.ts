@@ -5,6 +5,7 @@ import type {
   SetKind,
   SetScheme,
 } from '#core/journal/kinds/gym-scheme.ts';
+import { followsWithoutRest } from './follows-without-rest.ts';
 
 /** One set to do, in the order it is walked. */
 export interface Step {
@@ -87,13 +88,9 @@ function partsOf({ slot, sets }: SessionSlot, sides: readonly BodySide[] | undef
       const number = (counts.get(set) ?? 0) + 1;
       counts.set(set, number);
       const last = parts.at(-1);
-      if (hangsOnTheSetBefore(set) && last) last.sets.push({ set, number, target });
+      if (followsWithoutRest(set) && last) last.sets.push({ set, number, target });
       else parts.push({ sets: [{ set, number, target }], sides });
     }
   }
   return { slot, parts };
-}
-
-function hangsOnTheSetBefore(set: SetKind): boolean {
-  return set === 'drop' || set === 'rest-pause';
 }

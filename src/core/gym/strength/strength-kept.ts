@@ -45,17 +45,39 @@ const LEAST_LOST_KG = 1;
 export function strengthKept(log: StrengthLog, from: string, until: string): StrengthKept | undefined {
   const lifts = log.series.flatMap((series) => liftKept(log, series, from, until) ?? []);
   if (lifts.length === 0) return undefined;
-  const weights = lifts.map(({ kept, sd }) => 1 / ((sd / kept) ** 2 + BETWEEN_LIFTS ** 2));
-  const sum = weights.reduce((total, weight) => total + weight, 0);
-  const mean = lifts.reduce((total, { kept }, i) => total + (weights[i] ?? 0) * Math.log(kept), 0) / sum;
-  const kept = Math.exp(mean);
-  const sd = kept * Math.sqrt(1 / sum);
+  const whole = overLifts(lifts);
+  const kept = Math.exp(whole.mean);
+  const sd = kept * whole.sd;
   const [before, now] = [log.massOn(from), log.massOn(until)];
   const lostKg = before === undefined || now === undefined ? undefined : before - now;
   const lostPercentPerKg =
     lostKg !== undefined && lostKg >= LEAST_LOST_KG ? (100 * (1 - kept)) / lostKg : undefined;
   const answer = { kept, sd, lifts, lostKg, lostPercentPerKg };
   return { ...answer, why: keptWords(answer, from) };
+}
+
+/** Sides and ways of loading of one exercise are one lift; lifts part from each other beyond their own errors. */
+function overLifts(lifts: readonly LiftKept[]): Normal {
+  const byExercise = new Map<string, Normal[]>();
+  for (const { exercise, kept, sd } of lifts) {
+    const parts = byExercise.get(exercise) ?? [];
+    byExercise.set(exercise, parts);
+    parts.push({ mean: Math.log(kept), sd: sd / kept });
+  }
+  return weighed(
+    [...byExercise.values()].map((parts) => weighed(parts, 0)),
+    BETWEEN_LIFTS,
+  );
+}
+
+/** Average by certainty, each part with a deviation of its own besides its error. */
+function weighed(parts: readonly Normal[], own: number): Normal {
+  const weights = parts.map(({ sd }) => 1 / (sd ** 2 + own ** 2));
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return {
+    mean: parts.reduce((total, { mean }, i) => total + (weights[i] ?? 0) * mean, 0) / sum,
+    sd: Math.sqrt(1 / sum),
+  };
 }
 
 function liftKept(
@@ -102,7 +124,9 @@ function keptWords(
       ? 'Body mass is not known at both ends.'
       : lostPercentPerKg === undefined
         ? `Body mass has moved by ${roundTo(-lostKg, 1)} kg: too little to hold strength against.`
-        : `Body mass has fallen by ${roundTo(lostKg, 1)} kg: ${roundTo(lostPercentPerKg, 1)} % of strength for each.`;
+        : lostPercentPerKg <= 0
+          ? `Body mass has fallen by ${roundTo(lostKg, 1)} kg, and strength has not fallen with it.`
+          : `Body mass has fallen by ${roundTo(lostKg, 1)} kg: ${roundTo(lostPercentPerKg, 1)} % of strength for each 1 kg.`;
   const count = new Set(lifts.map(({ exercise }) => exercise)).size;
   return [
     `Strength over ${count === 1 ? 'one main lift' : `${count} main lifts`} stands at ${percent(kept)} of where it stood on ${from}, nine times of ten between ${percent(kept - 1.645 * sd)} and ${percent(kept + 1.645 * sd)}.`,

@@ -5,6 +5,7 @@ import { bodyMassOn, type BodyMassOn } from '../book/body-mass-on.ts';
 import { exerciseBook, type ExerciseBook } from '../book/exercise-book.ts';
 import { comparableLoad } from '../loads/comparable-load.ts';
 import { countedSets, type SetDone } from '../session/counted-sets.ts';
+import { followsWithoutRest } from '../session/follows-without-rest.ts';
 import { trainingSessions } from '../session/training-sessions.ts';
 import { precedingWork } from './preceding-work.ts';
 import type { StrengthSet } from './strength-filter.ts';
@@ -21,6 +22,8 @@ export interface StrengthSeries {
   readonly variant: string;
   readonly side: BodySide | undefined;
   readonly sets: readonly LoggedSet[];
+  /** Its drops and rest-pause sets, held against one another alone. */
+  readonly follow: readonly LoggedSet[];
 }
 
 /** A hard set that no load compares: a band, a body weight not known. It still counts as work and as volume. */
@@ -36,7 +39,10 @@ export interface StrengthLog {
 export function strengthLog(ledger: Ledger, until?: string): StrengthLog {
   const book = exerciseBook(ledger);
   const massOn = bodyMassOn(ledger);
-  const series = new Map<string, { head: Omit<StrengthSeries, 'sets'>; sets: LoggedSet[] }>();
+  const series = new Map<
+    string,
+    { head: Omit<StrengthSeries, 'sets' | 'follow'>; sets: LoggedSet[]; follow: LoggedSet[] }
+  >();
   const hardSets: SetDone[] = [];
   for (const { session, sets } of setsBySession(ledger, until)) {
     const before: SetDone[] = [];
@@ -45,15 +51,18 @@ export function strengthLog(ledger: Ledger, until?: string): StrengthLog {
       const work = workBefore(fact.data, before, book);
       before.push(fact);
       hardSets.push(fact);
-      if (!showsStrength(fact)) continue;
       const massKg = massOn(fact.day);
       const load = comparableLoad(fact.data.load, book.exercise(fact.data.exercise), book, massKg);
       if (!load) continue;
       const { exercise, side, reps } = fact.data;
       const key = `${exercise}|${load.variant}|${side ?? ''}`;
-      const known = series.get(key) ?? { head: { exercise, variant: load.variant, side }, sets: [] };
+      const known = series.get(key) ?? {
+        head: { exercise, variant: load.variant, side },
+        sets: [],
+        follow: [],
+      };
       series.set(key, known);
-      known.sets.push({
+      (followsWithoutRest(fact.data.set) ? known.follow : known.sets).push({
         fact,
         day: fact.day,
         dayNumber: parseDate(fact.day) ?? 0,
@@ -70,7 +79,7 @@ export function strengthLog(ledger: Ledger, until?: string): StrengthLog {
   return {
     book,
     massOn,
-    series: [...series.values()].map(({ head, sets }) => ({ ...head, sets })),
+    series: [...series.values()].map(({ head, sets, follow }) => ({ ...head, sets, follow })),
     hardSets,
   };
 }
@@ -90,11 +99,6 @@ function setsBySession(
     const sets = names.flatMap((name) => byName.get(name) ?? []);
     return { session, sets: names.length > 1 ? sets.sort((a, b) => a.epochMs - b.epochMs) : sets };
   });
-}
-
-/** Drops and rest-pause sets follow without rest, so what they show is fatigue; they count as work alone. */
-function showsStrength({ data }: SetDone): boolean {
-  return data.set === 'working' || data.set === 'top' || data.set === 'back-off';
 }
 
 /** A set of an exercise, done or to come. */

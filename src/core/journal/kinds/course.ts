@@ -15,6 +15,7 @@ export const courseKinds = {
         name: text(80),
         massMaxKg: v.optional(numberIn(30, 250)),
         massMinKg: v.optional(numberIn(30, 250)),
+        heightMaxCm: v.optional(numberIn(100, 250, 'centimetres')),
       }),
     ),
     target: v.strictObject({

@@ -17,8 +17,12 @@ export const dayKinds = {
     carbohydrateG: numberIn(0, 2000, 'grams'),
     fatG: numberIn(0, 600, 'grams'),
     fibreMinG: v.optional(numberIn(0, 200, 'grams')),
+    /** While loading before a show: little, for the gut. */
+    fibreMaxG: v.optional(numberIn(0, 200, 'grams')),
     sodiumMaxMg: v.optional(numberIn(0, 30_000, 'milligrams')),
     cardioKcal: v.optional(numberIn(0, 5000, 'kilocalories')),
+    /** What is to be drunk: near habit, never cut. */
+    waterMl: v.optional(integerIn(0, 20_000, 'millilitres')),
   }),
   /** Wake, sleep, training, cardio: of this day ("day") or as usual on some weekdays (1 Monday to 7 Sunday). */
   'day-shaped': v.strictObject({
@@ -72,6 +76,8 @@ export const dayKinds = {
       'meal skipped',
       'wish',
       'asked',
+      'show day',
+      'stage moved',
     ]),
     meals: v.array(
       v.strictObject({

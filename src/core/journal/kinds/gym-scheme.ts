@@ -25,7 +25,12 @@ export const restSeconds = integerIn(0, 3600, 'seconds');
 export const setScheme = v.strictObject({
   set: setKind,
   count: integerIn(1, 20, 'a number of sets'),
-  reps: v.optional(v.strictObject({ min: integerIn(1, 100), max: integerIn(1, 100) })),
+  reps: v.optional(
+    v.pipe(
+      v.strictObject({ min: integerIn(1, 100), max: integerIn(1, 100) }),
+      v.check(({ min, max }) => min <= max, 'repetitions whose fewest are not above their most'),
+    ),
+  ),
   rir: v.optional(rir),
   loadKg: v.optional(loadKg),
   share: v.optional(numberIn(0.1, 1, 'a share of the top set')),

@@ -50,7 +50,7 @@ export const sessionKinds = {
     set: setKind,
     number: v.optional(setNumber),
     load: setLoad,
-    reps: integerIn(0, 200, 'repetitions'),
+    reps: integerIn(0, 200, 'whole repetitions'),
     rir: v.optional(rir),
     side: v.optional(bodySide),
     tempo: v.optional(tempo),

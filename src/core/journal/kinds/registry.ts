@@ -7,6 +7,7 @@ import { gymKinds } from './gym.ts';
 import { healthKinds } from './health.ts';
 import { kitchenKinds } from './kitchen.ts';
 import { weekKinds } from './week.ts';
+import { seasonKinds } from './season.ts';
 
 /** Every kind of fact this version knows, with the schema of its data (version 1 unless upgrades.ts says more). */
 export const kinds = {
@@ -18,6 +19,7 @@ export const kinds = {
   ...healthKinds,
   ...courseKinds,
   ...weekKinds,
+  ...seasonKinds,
 } satisfies Record<string, GenericSchema>;
 
 export type KnownKind = keyof typeof kinds;

@@ -18,7 +18,7 @@ import { record } from '../../../state/open-journal.ts';
 import { kitchen } from '../../../views/kitchen-view.ts';
 import { problemAt } from '../../../views/problem-at.ts';
 import { IngredientLines } from '../ingredient-fields.tsx';
-import { newId } from '../new-id.ts';
+import { newId } from '../../../views/new-id.ts';
 import { readRecipeDraft, recipeDraft, recipeDraftOf, type RecipeDraft } from './recipe-draft.ts';
 import { RecipeFigures } from './recipe-figures.tsx';
 

@@ -1,0 +1,94 @@
+import type { JSX } from 'preact';
+import { ActionBar } from '../../parts/action-bar.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Caution } from '../../parts/caution.tsx';
+import { Columns } from '../../parts/columns.tsx';
+import { List, ListRow } from '../../parts/list.tsx';
+import { Note } from '../../parts/note.tsx';
+import { Page } from '../../parts/page.tsx';
+import { Section } from '../../parts/section.tsx';
+import { pathTo } from '../../shell/route.ts';
+import { doses, health } from '../../views/health-view.ts';
+import { BloodSection } from './blood-section.tsx';
+import { ProductRows } from './product-rows.tsx';
+import { UrgentCautions } from './urgent-cautions.tsx';
+
+/** Supplements, blood, how one feels; what needs care now before all of it. */
+export function HealthScreen(): JSX.Element {
+  const { newest, draw } = health.value;
+  return (
+    <Page title="Health" detail="this is no medical advice; licensed care goes first">
+      {newest?.ok && <UrgentCautions cautions={newest.value.cautions} />}
+      <Columns wide="even">
+        <Supplements />
+        <div class="stack">
+          <BloodSection />
+          <Recovery />
+        </div>
+      </Columns>
+      <ActionBar>
+        {draw ? (
+          <Button kind="next" wide href={pathTo('health', 'panel', 'new')}>
+            Enter a panel
+          </Button>
+        ) : (
+          <Button kind="next" wide href={pathTo('health', 'draw')}>
+            Plan a blood draw
+          </Button>
+        )}
+      </ActionBar>
+    </Page>
+  );
+}
+
+function Supplements(): JSX.Element {
+  const { products } = health.value;
+  const short = products.flatMap(({ stock }) => (stock?.daysBeforeShow === undefined ? [] : [stock.name]));
+  return (
+    <Section
+      title="Supplements"
+      detail={todayWords()}
+      action={
+        <Button kind="quiet" href={pathTo('health', 'supplements')}>
+          All about them
+        </Button>
+      }
+    >
+      {products.length === 0 ? (
+        <Note>No product is described yet.</Note>
+      ) : (
+        <ProductRows products={products} />
+      )}
+      {short.length > 0 && <Caution title="Runs out before the show" words={short.join(', ')} />}
+      <div class="row">
+        <Button href={pathTo('health', 'sums')}>What it adds up to</Button>
+        <Button href={pathTo('health', 'label', 'new')}>Add a product</Button>
+      </div>
+    </Section>
+  );
+}
+
+function todayWords(): string {
+  if (!doses.value.ok) return '';
+  const { answer, done } = doses.value.value;
+  return `today ${done.length} done, ${answer.items.length} to come`;
+}
+
+function Recovery(): JSX.Element {
+  const { recovery, screen } = health.value;
+  const words = recovery.week.measures.slice(0, 3).map((measure) => measure.words);
+  return (
+    <Section title="How it feels">
+      <List>
+        <ListRow
+          title={Object.keys(recovery.noted).length > 0 ? 'Noted today' : 'Note today'}
+          detail={words.length === 0 ? 'nothing is noted this week' : words.join(' ')}
+          href={pathTo('health', 'recovery')}
+        />
+      </List>
+      {screen?.level === 'see a physician' && (
+        <Caution title="Have it looked at by a physician" words={screen.signs.map((sign) => sign.words)} />
+      )}
+    </Section>
+  );
+}

@@ -1,0 +1,62 @@
+import { signal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { Button } from '../../parts/button.tsx';
+import { Caution } from '../../parts/caution.tsx';
+import { QrSquare } from '../../parts/qr-square.tsx';
+import { Section } from '../../parts/section.tsx';
+import { PrintButton } from '../../print/print-button.tsx';
+import { PrintSheet } from '../../print/print-sheet.tsx';
+import { today } from '../../state/clock.ts';
+import { syncPhrase } from '../../state/sync.ts';
+import './shown-key.css';
+
+const phrase = signal<string | undefined>(undefined);
+
+/** The key, to pair a second device with and to keep on paper; shown only when asked for. */
+export function ShownKey(): JSX.Element {
+  const words = phrase.value;
+  if (words === undefined)
+    return (
+      <Section title="A second device">
+        <Button
+          onPress={() => {
+            void syncPhrase().then((found) => (phrase.value = found));
+          }}
+        >
+          Show the phrase
+        </Button>
+      </Section>
+    );
+  return (
+    <Section
+      title="A second device"
+      action={<Button onPress={() => (phrase.value = undefined)}>Hide the phrase</Button>}
+    >
+      <div class="stack">
+        <Caution
+          title="Whoever has these words has the journal"
+          words="Show them to no one else, send them through nobody, and keep the printed sheet where you keep papers."
+        />
+        <PrintSheet
+          title="Recovery sheet of a Stagewright journal"
+          date={today.value}
+          version="the key in force"
+        >
+          <div class="stack">
+            <p>
+              Open the app on the second device, Journal, Devices, and type these words or read the square
+              with its camera:
+            </p>
+            <ol class="key-words">
+              {words.split(' ').map((word, place) => (
+                <li key={place}>{word}</li>
+              ))}
+            </ol>
+            <QrSquare text={words} label="The phrase as a QR code" />
+          </div>
+        </PrintSheet>
+        <PrintButton>Print the recovery sheet</PrintButton>
+      </div>
+    </Section>
+  );
+}

@@ -1,0 +1,176 @@
+import { effect, signal, type ReadonlySignal } from '@preact/signals';
+import * as v from 'valibot';
+import type { Outcome, Problem } from '#core/problems/problem.ts';
+import type { Ask, SyncMark } from '#outside/sync/synchronize.ts';
+import { device } from './device.ts';
+import { phase, which } from './journals.ts';
+import { ledger } from './ledger.ts';
+import { localMemory } from './local-memory.ts';
+import { currentMs } from './moments.ts';
+import { commit } from './saving.ts';
+
+/** How this device and the others stand. Off unless the person asked for it: until then nothing leaves the device. */
+export type Syncing =
+  | { readonly status: 'off' }
+  | { readonly status: 'working' }
+  | { readonly status: 'in step'; readonly atMs: number; readonly problems: readonly Problem[] }
+  | { readonly status: 'apart'; readonly problem: Problem };
+
+const state = signal<Syncing>({ status: 'off' });
+export const syncing: ReadonlySignal<Syncing> = state;
+
+const SECRET = 'sync/secret';
+const MARK = 'sync/mark';
+/** After something was written it is sent once this long nothing more was. */
+const SETTLE_MS = 2000;
+const EVERY_MS = 60_000;
+
+const markShape = v.strictObject({ since: v.number(), stamp: v.string(), count: v.number() });
+
+/** The crypto is loaded once somebody keeps two devices in step; most never do. */
+const parts = async () => {
+  const [keys, { noMark, synchronize }] = await Promise.all([
+    import('#outside/seal/journal-keys.ts'),
+    import('#outside/sync/synchronize.ts'),
+  ]);
+  return { ...keys, noMark, synchronize };
+};
+
+/** Follows the journal for as long as the app runs: sends what is written, asks for what others wrote. */
+export function followSync(): void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const soon = (ms: number): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void syncNow(), ms);
+  };
+  effect(() => {
+    void ledger.value;
+    if (phase.value === 'open' && isOn()) soon(SETTLE_MS);
+  });
+  setInterval(() => {
+    if (document.visibilityState === 'visible' && isOn()) soon(0);
+  }, EVERY_MS);
+  globalThis.addEventListener('online', () => isOn() && soon(0));
+}
+
+/** Only one's own journal is ever kept in step; the invented athlete stays at home. */
+function isOn(): boolean {
+  return which.peek() === 'own' && localMemory.get(SECRET) !== undefined;
+}
+
+/** Makes a key on this device and puts the sealed journal on the server. */
+export async function beginSync(): Promise<void> {
+  const { SECRET_BYTES } = await parts();
+  keepSecret(crypto.getRandomValues(new Uint8Array(SECRET_BYTES)));
+  await syncNow();
+}
+
+/** Joins by the phrase that another device shows. What is here is united with what comes. */
+export async function joinSync(phrase: string): Promise<Outcome<Uint8Array>> {
+  const { secretOf } = await parts();
+  const secret = secretOf(phrase);
+  if (!secret.ok) return secret;
+  keepSecret(secret.value);
+  await syncNow();
+  return secret;
+}
+
+/** The phrase of this journal's key; undefined where none was made. */
+export async function syncPhrase(): Promise<string | undefined> {
+  const secret = keptSecret();
+  return secret && (await parts()).phraseOf(secret);
+}
+
+/** This device goes its own way; what it holds stays, and so does what the others and the server hold. */
+export function leaveSync(): void {
+  localMemory.drop(SECRET);
+  localMemory.drop(MARK);
+  state.value = { status: 'off' };
+}
+
+/** A new key: the sealed journal goes to a new place, the old is dropped, and a lost device hears no more. */
+export async function changeKey(): Promise<void> {
+  const old = keptSecret();
+  const { journalKeys } = await parts();
+  await beginSync();
+  if (state.peek().status !== 'in step' || !old) return;
+  const keys = journalKeys(old);
+  await post(keys.access)('drop', { journal: keys.journal });
+}
+
+let running: Promise<void> | undefined;
+
+/** Brings this device and the server together now; one at a time. */
+export function syncNow(): Promise<void> {
+  running ??= bringTogether().finally(() => {
+    running = undefined;
+  });
+  return running;
+}
+
+async function bringTogether(): Promise<void> {
+  const secret = keptSecret();
+  if (!secret || which.peek() !== 'own') return;
+  state.value = { status: 'working' };
+  const { journalKeys, synchronize, noMark } = await parts();
+  const keys = journalKeys(secret);
+  const synced = await synchronize(
+    {
+      keys,
+      ask: post(keys.access),
+      device,
+      entries: () => ledger.peek().entries(),
+      take: async (entries) => (await commit(entries)).status === 'saved',
+    },
+    keptMark() ?? noMark,
+  );
+  if (!isOn()) return;
+  if (!synced.ok) {
+    state.value = { status: 'apart', problem: synced.problem };
+    return;
+  }
+  localMemory.set(MARK, JSON.stringify(synced.value.mark));
+  state.value = { status: 'in step', atMs: currentMs(), problems: synced.value.problems };
+}
+
+function post(access: string) {
+  return async (path: Parameters<Ask>[0] | 'drop', body: object): ReturnType<Ask> => {
+    if (!navigator.onLine) throw new Error('there is no connection');
+    const answer = await fetch(`/sync/${path}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', authorization: `Bearer ${access}` },
+      body: JSON.stringify(body),
+    });
+    const text = await answer.text();
+    return { status: answer.status, body: readJson(text) };
+  };
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    // A page in place of an answer (a server without a data folder): said as not understood.
+    return undefined;
+  }
+}
+
+function keepSecret(secret: Uint8Array): void {
+  localMemory.set(SECRET, Array.from(secret, (byte) => byte.toString(16).padStart(2, '0')).join(''));
+  localMemory.drop(MARK);
+}
+
+function keptSecret(): Uint8Array | undefined {
+  const pairs = localMemory.get(SECRET)?.match(/../g) ?? undefined;
+  return pairs && Uint8Array.from(pairs, (pair) => Number.parseInt(pair, 16));
+}
+
+function keptMark(): SyncMark | undefined {
+  try {
+    const read = v.safeParse(markShape, JSON.parse(localMemory.get(MARK) ?? 'null'));
+    return read.success ? read.output : undefined;
+  } catch {
+    // A mark that cannot be read is no mark: everything is compared anew.
+    return undefined;
+  }
+}

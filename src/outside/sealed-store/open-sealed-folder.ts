@@ -1,0 +1,68 @@
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { answered, refused, type Outcome } from '#core/problems/problem.ts';
+import type { SealedStore } from './sealed-store.ts';
+import { openSqliteStore } from './sqlite-sealed-store.ts';
+
+const FILE = 'sealed.sqlite';
+const OWNER = 'sealed.owner';
+
+/**
+ * The store of a data folder, checked from end to end before it is used (SYN-12). One process at a time owns the folder;
+ * a lock left by one that was killed is taken over, one of a process that lives is not.
+ */
+export function openSealedFolder(folder: string): Outcome<SealedStore> {
+  const owner = join(folder, OWNER);
+  const other = existsSync(owner) ? Number(readFileSync(owner, 'utf8')) : undefined;
+  if (other !== undefined && other !== process.pid && lives(other))
+    return refused(
+      'server/data-in-use',
+      'data',
+      `The folder "${folder}" is in use by another server (process ${other}).`,
+      'Stop it, or name another folder.',
+    );
+  writeFileSync(owner, String(process.pid), { mode: 0o600 });
+  const file = join(folder, FILE);
+  // The file's own lock is a folder beside it; its owner is dead, or it would have been found above.
+  rmSync(`${file}.lock`, { recursive: true, force: true });
+  const store = opened(file);
+  if (!store.ok) return store;
+  return answered({
+    ...store.value,
+    close: () => {
+      store.value.close();
+      rmSync(owner, { force: true });
+    },
+  });
+}
+
+function opened(file: string): Outcome<SealedStore> {
+  try {
+    const store = openSqliteStore(file);
+    const [fault] = store.check();
+    if (fault === undefined) return answered(store);
+    store.close();
+    return damaged(file, fault);
+  } catch (fault) {
+    return damaged(file, fault instanceof Error ? fault.message : String(fault));
+  }
+}
+
+function damaged(file: string, fault: string): Outcome<SealedStore> {
+  return refused(
+    'server/data-damaged',
+    'data',
+    `The file "${file}" is damaged (${fault}).`,
+    'Put a backup in its place with "stagewright restore"; each device still has its whole journal and sends it anew.',
+  );
+}
+
+function lives(process_: number): boolean {
+  try {
+    process.kill(process_, 0);
+    return true;
+  } catch {
+    // No such process, or one that is not ours to ask: a dead one leaves its mark behind.
+    return false;
+  }
+}

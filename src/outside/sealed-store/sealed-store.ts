@@ -1,0 +1,32 @@
+import type { SealedEntry } from '../seal/seal-entry.ts';
+
+/** An entry as the server keeps it, with its place in the order of arrival. */
+export interface KeptEntry extends SealedEntry {
+  readonly seq: number;
+}
+
+export type Entrance = 'open' | 'closed';
+
+/**
+ * Where the server keeps sealed journals: ciphertext and routing only (SYN-10). Every adapter passes one contract.
+ * Journals never meet: each call names one.
+ */
+export interface SealedStore {
+  /** Lets in who shows the token's digest the journal was opened with; the first to come opens it. */
+  enter(journal: string, accessDigest: string): Entrance;
+  /** Keeps all or none; an entry already there stays as it is. Answers the last place in the order. */
+  append(journal: string, entries: readonly SealedEntry[]): number;
+  /** Entries after a place, in order, at most so many. */
+  after(journal: string, seq: number, limit: number): readonly KeptEntry[];
+  /** Names of all entries of a journal, for a device that lost count. */
+  ids(journal: string): readonly string[];
+  setTally(journal: string, tally: SealedEntry): void;
+  tallies(journal: string): readonly SealedEntry[];
+  /** Forgets a journal for good. */
+  drop(journal: string): void;
+  /** Faults of the file, in words; none where it is whole. */
+  check(): readonly string[];
+  /** A whole copy into a file that is not there yet, while the store is in use. */
+  backup(file: string): void;
+  close(): void;
+}

@@ -1,0 +1,114 @@
+import sqlite, { type Database, type QueryResult } from 'node-sqlite3-wasm';
+import type { SealedEntry } from '../seal/seal-entry.ts';
+import type { Entrance, SealedStore } from './sealed-store.ts';
+
+const SCHEMA = `
+  create table if not exists journal (name text primary key, access text not null) without rowid;
+  create table if not exists entry (
+    journal text not null, seq integer not null, id text not null, stamp text not null, body text not null,
+    primary key (journal, seq), unique (journal, id)
+  ) without rowid;
+  create table if not exists tally (
+    journal text not null, id text not null, stamp text not null, body text not null,
+    primary key (journal, id)
+  ) without rowid;
+`;
+
+/**
+ * Sealed journals in one SQLite file. Commits are flushed to the disk before they are answered; a crash in the middle
+ * leaves the file as it was before. `:memory:` keeps nothing.
+ */
+export function openSqliteStore(file: string): SealedStore {
+  const database = new sqlite.Database(file);
+  database.exec('pragma synchronous = full; pragma foreign_keys = on;');
+  database.exec(SCHEMA);
+  return {
+    enter: (journal, digest) => enter(database, journal, digest),
+    append: (journal, entries) => append(database, journal, entries),
+    after: (journal, seq, limit) =>
+      database
+        .all('select seq, id, stamp, body from entry where journal = ? and seq > ? order by seq limit ?', [
+          journal,
+          seq,
+          limit,
+        ])
+        .map((row) => ({ ...sealedOf(row), seq: Number(row['seq']) })),
+    ids: (journal) =>
+      database
+        .all('select id from entry where journal = ? order by seq', [journal])
+        .map((row) => textOf(row, 'id')),
+    setTally: (journal, { id, stamp, body }) => {
+      database.run('insert or replace into tally (journal, id, stamp, body) values (?, ?, ?, ?)', [
+        journal,
+        id,
+        stamp,
+        body,
+      ]);
+    },
+    tallies: (journal) =>
+      database
+        .all('select id, stamp, body from tally where journal = ? order by id', [journal])
+        .map(sealedOf),
+    drop: (journal) => {
+      within(database, () => {
+        for (const table of ['entry', 'tally'])
+          database.run(`delete from ${table} where journal = ?`, [journal]);
+        database.run('delete from journal where name = ?', [journal]);
+      });
+    },
+    check: () =>
+      database
+        .all('pragma integrity_check')
+        .map((row) => textOf(row, 'integrity_check'))
+        .filter((words) => words !== 'ok'),
+    backup: (copy) => {
+      database.run('vacuum into ?', [copy]);
+    },
+    close: () => database.close(),
+  };
+}
+
+function enter(database: Database, journal: string, digest: string): Entrance {
+  database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]);
+  const row = database.get('select access from journal where name = ?', journal);
+  return row !== null && textOf(row, 'access') === digest ? 'open' : 'closed';
+}
+
+function append(database: Database, journal: string, entries: readonly SealedEntry[]): number {
+  return within(database, () => {
+    const row = database.get('select max(seq) as last from entry where journal = ?', journal);
+    let last = Number(row?.['last'] ?? 0);
+    const insert = database.prepare(
+      'insert or ignore into entry (journal, seq, id, stamp, body) values (?, ?, ?, ?, ?)',
+    );
+    try {
+      for (const { id, stamp, body } of entries)
+        last += insert.run([journal, last + 1, id, stamp, body]).changes > 0 ? 1 : 0;
+    } finally {
+      insert.finalize();
+    }
+    return last;
+  });
+}
+
+function within<Result>(database: Database, work: () => Result): Result {
+  database.exec('begin immediate');
+  try {
+    const result = work();
+    database.exec('commit');
+    return result;
+  } catch (fault) {
+    if (database.inTransaction) database.exec('rollback');
+    throw fault;
+  }
+}
+
+function sealedOf(row: QueryResult): SealedEntry {
+  return { id: textOf(row, 'id'), stamp: textOf(row, 'stamp'), body: textOf(row, 'body') };
+}
+
+function textOf(row: QueryResult, column: string): string {
+  const value = row[column];
+  if (typeof value !== 'string') throw new TypeError(`the column ${column} holds no text`);
+  return value;
+}

@@ -1,0 +1,165 @@
+import * as v from 'valibot';
+import type { Entry } from '#core/journal/entry.ts';
+import { answered, refused, type Outcome, type Problem } from '#core/problems/problem.ts';
+import type { JournalKeys } from '../seal/journal-keys.ts';
+import { openEntry, sealEntry } from '../seal/seal-entry.ts';
+import { isWhole, openTally, sealTally, tallyOf } from '../seal/tally.ts';
+import { exchangeAnswer, idsAnswer, MOST_ENTRIES, type ExchangeRequest } from './exchange.ts';
+
+/** How far this device and the server are known to agree; kept beside the journal, of no worth to anyone else. */
+export interface SyncMark {
+  /** Place in the server's order up to which this device has heard. */
+  readonly since: number;
+  /** So many of this device's entries have a stamp up to `stamp`, and the server has them all. */
+  readonly stamp: string;
+  readonly count: number;
+}
+
+export const noMark: SyncMark = { since: 0, stamp: '', count: 0 };
+
+/** Asks the server; throws or rejects where no answer came. */
+export type Ask = (
+  path: 'exchange' | 'ids',
+  body: object,
+) => Promise<{ readonly status: number; readonly body: unknown }>;
+
+export interface Synced {
+  readonly mark: SyncMark;
+  readonly sent: number;
+  readonly received: number;
+  /** Entries that could not be opened, and devices of which something is missing. */
+  readonly problems: readonly Problem[];
+}
+
+export interface SyncParts {
+  readonly keys: JournalKeys;
+  readonly ask: Ask;
+  readonly device: string;
+  /** All entries here, in the order of stamps. */
+  readonly entries: () => readonly Entry[];
+  /** Keeps entries that came; answers whether they will outlive this program. */
+  readonly take: (entries: readonly Entry[]) => Promise<boolean>;
+  /** Entries sent at once; absent: as many as the server takes. */
+  readonly batch?: number;
+}
+
+/**
+ * Brings this device and the server to the same entries (SYN-04 to SYN-08): sends what the server lacks, takes what is
+ * new, batch by batch, and goes on where it was broken off. Nothing is said to be in step before both sides have it.
+ */
+export async function synchronize(parts: SyncParts, from: SyncMark): Promise<Outcome<Synced>> {
+  const pending = await pendingOf(parts, from);
+  if (!pending.ok) return pending;
+  let { since } = from;
+  let [sent, received, more] = [0, 0, true];
+  const problems: Problem[] = [];
+  let tallies: ReturnType<typeof openTally>[] = [];
+  while (more || sent < pending.value.length) {
+    const batch = pending.value.slice(sent, sent + (parts.batch ?? MOST_ENTRIES));
+    const answer = await exchange(parts, since, batch, sent + batch.length === pending.value.length);
+    if (!answer.ok) return answer;
+    const opened = answer.value.entries.map((sealed) => openEntry(parts.keys, sealed));
+    const good = opened.flatMap((entry) => (entry.ok ? [entry.value] : []));
+    problems.push(...opened.flatMap((entry) => (entry.ok ? [] : [entry.problem])));
+    if (good.length > 0 && !(await parts.take(good))) return refused(...NOT_KEPT);
+    since = answer.value.seq;
+    more = answer.value.more;
+    sent += batch.length;
+    received += good.length;
+    tallies = answer.value.tallies.map((sealed) => openTally(parts.keys, sealed));
+  }
+  const here = parts.entries();
+  problems.push(...missingOf(here, tallies));
+  return answered({
+    mark: { since, stamp: here.at(-1)?.stamp ?? '', count: here.length },
+    sent,
+    received,
+    problems,
+  });
+}
+
+const NOT_KEPT = [
+  'sync/not-kept',
+  '',
+  'What came from the other device could not be kept on this one.',
+  'Make room on this device; it will be asked for again.',
+] as const;
+
+/** Entries the server may lack: those after the mark, or, where the count does not agree, those it does not name. */
+async function pendingOf(
+  { entries, ask, keys }: SyncParts,
+  mark: SyncMark,
+): Promise<Outcome<readonly Entry[]>> {
+  const here = entries();
+  const after = here.findIndex(({ stamp }) => stamp > mark.stamp);
+  const known = after === -1 ? here.length : after;
+  if (known === mark.count) return answered(here.slice(known));
+  const answer = await asked(ask, 'ids', { journal: keys.journal }, idsAnswer);
+  if (!answer.ok) return answer;
+  const there = new Set(answer.value.ids);
+  return answered(here.filter(({ id }) => !there.has(id)));
+}
+
+function exchange(
+  { keys, ask, device, entries }: SyncParts,
+  since: number,
+  batch: readonly Entry[],
+  last: boolean,
+) {
+  const request: ExchangeRequest = {
+    journal: keys.journal,
+    since,
+    entries: batch.map((entry) => sealEntry(keys, entry)),
+    ...(last && batch.length > 0 && { tally: sealTally(keys, tallyOf(entries(), device)) }),
+  };
+  return asked(ask, 'exchange', request, exchangeAnswer);
+}
+
+async function asked<Schema extends v.GenericSchema>(
+  ask: Ask,
+  path: 'exchange' | 'ids',
+  body: object,
+  schema: Schema,
+): Promise<Outcome<v.InferOutput<Schema>>> {
+  let answer: Awaited<ReturnType<Ask>>;
+  try {
+    answer = await ask(path, body);
+  } catch {
+    return refused(
+      'sync/not-reached',
+      '',
+      'The server was not reached.',
+      'Everything is kept on this device; it is tried again when there is a connection.',
+    );
+  }
+  if (answer.status === 403)
+    return refused(
+      'sync/not-let-in',
+      '',
+      'The server does not let this device in: the key was changed on another device.',
+      'Type the new phrase, or go on without the other device.',
+    );
+  const read = v.safeParse(schema, answer.body);
+  if (answer.status === 200 && read.success) return answered(read.output);
+  return refused(
+    'sync/not-understood',
+    '',
+    `The server answered in a way this version does not understand (${answer.status}).`,
+    'Try again later; if it goes on, update the app or the server.',
+  );
+}
+
+function missingOf(here: readonly Entry[], tallies: readonly ReturnType<typeof openTally>[]): Problem[] {
+  return tallies.flatMap((tally) =>
+    tally === undefined || isWhole(here, tally)
+      ? []
+      : [
+          {
+            code: 'sync/missing',
+            path: tally.device,
+            message: `Something that the device "${tally.device}" wrote has not come through.`,
+            remedy: 'Open the app on that device once; if this stays, keep a copy from it and join again.',
+          },
+        ],
+  );
+}

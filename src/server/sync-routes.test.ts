@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { oneEntry } from '../../test/journal/one-entry.ts';
+import { journalKeys } from '#outside/seal/journal-keys.ts';
+import { openEntry, sealEntry } from '#outside/seal/seal-entry.ts';
+import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
+import { exchangeAnswer } from '#outside/sync/exchange.ts';
+import * as v from 'valibot';
+import { createServer } from './create-server.ts';
+
+const mine = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i));
+const theirs = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i + 9));
+
+function running() {
+  let clock = 0;
+  const store = openSqliteStore(':memory:');
+  const server = createServer({ files: new Map(), sync: { store, clockMs: () => clock } });
+  const post = (path: string, body: unknown, headers: Record<string, string> = {}) =>
+    server.request(`/sync/${path}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', authorization: `Bearer ${mine.access}`, ...headers },
+      body: typeof body === 'string' ? body : JSON.stringify(body),
+    });
+  const exchange = async (entries: readonly object[] = [], since = 0) => {
+    const answer = await post('exchange', { journal: mine.journal, since, entries });
+    return { status: answer.status, body: v.parse(exchangeAnswer, await answer.json()) };
+  };
+  return { server, post, exchange, pass: (ms: number) => (clock += ms) };
+}
+
+const sealed = (n: number) => sealEntry(mine, oneEntry({ id: `e${n}`, stamp: `s${n}` }));
+
+describe('sealed journals over HTTP', () => {
+  it('[SYN-11] an exchange keeps what came and hands over what is new, once, in one round trip', async () => {
+    const { exchange } = running();
+    const [a, b] = [sealed(1), sealed(2)];
+    expect((await exchange([a])).body).toMatchObject({ seq: 1, more: false, entries: [] });
+    const answer = await exchange([b]);
+    expect(answer.body).toMatchObject({ seq: 2, entries: [a] });
+    expect((await exchange([a, b], 2)).body).toMatchObject({ seq: 2, entries: [] });
+  });
+
+  it('[SYN-14] another key does not open a journal, reads nothing of it and changes nothing', async () => {
+    const { exchange, post } = running();
+    await exchange([sealed(1)]);
+    const asThem = { authorization: `Bearer ${theirs.access}` };
+    for (const path of ['exchange', 'ids', 'drop']) {
+      const body =
+        path === 'exchange'
+          ? { journal: mine.journal, since: 0, entries: [sealed(2)] }
+          : { journal: mine.journal };
+      const answer = await post(path, body, asThem);
+      expect([path, answer.status]).toEqual([path, 403]);
+      expect(await answer.text()).not.toContain('e1');
+    }
+    expect((await post('ids', { journal: mine.journal }, { authorization: 'Bearer x' })).status).toBe(403);
+    expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
+  });
+
+  it('[SYN-14] an entry replayed changes nothing; one forged does not open', async () => {
+    const { exchange } = running();
+    const [first] = [sealed(1)];
+    await exchange([first]);
+    await exchange([{ ...first, body: sealed(2).body }]);
+    const [kept] = (await exchange()).body.entries;
+    expect(kept).toEqual(first);
+    expect(openEntry(mine, { ...first, body: sealed(2).body }).ok).toBe(false);
+  });
+
+  it.each([
+    ['no JSON', '{'],
+    ['another shape', { hello: 1 }],
+    ['an unknown field', { journal: mine.journal, since: 0, entries: [], more: 1 }],
+    ['a path for a name', { journal: '../../etc/passwd', since: 0, entries: [] }],
+    [
+      'a name with a line break',
+      { journal: mine.journal, since: 0, entries: [{ id: 'a\r\nx: y', stamp: 's', body: 'AAAA' }] },
+    ],
+    [
+      'a body that is no base64',
+      { journal: mine.journal, since: 0, entries: [{ id: 'a', stamp: 's', body: '<script>' }] },
+    ],
+    ['a place below nought', { journal: mine.journal, since: -1, entries: [] }],
+    ['a deep nest', `${'['.repeat(100_000)}${']'.repeat(100_000)}`],
+    [
+      'too many entries',
+      {
+        journal: mine.journal,
+        since: 0,
+        entries: Array.from({ length: 2001 }, (_, i) => ({ id: `e${i}`, stamp: 's', body: 'AAAA' })),
+      },
+    ],
+  ])('[SYN-14] %s is refused, and nothing of it is repeated', async (_what, body) => {
+    const { post } = running();
+    const answer = await post('exchange', body);
+    expect(answer.status).toBe(400);
+    const text = await answer.text();
+    for (const part of ['passwd', 'script', 'x: y', mine.journal]) expect(text).not.toContain(part);
+  });
+
+  it('[SYN-14] a request beyond eight megabytes, of another type, or from another site is refused', async () => {
+    const { post } = running();
+    const large = JSON.stringify({
+      journal: mine.journal,
+      since: 0,
+      entries: [],
+      pad: 'x'.repeat(9 * 1024 * 1024),
+    });
+    expect((await post('exchange', large, { 'content-length': String(large.length) })).status).toBe(413);
+    expect((await post('exchange', '{}', { 'content-type': 'text/plain' })).status).toBe(415);
+    expect((await post('exchange', '{}', { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
+  });
+
+  it('[SYN-15] a journal that asks too often is told to wait, and is let in again', async () => {
+    const { post, pass } = running();
+    const ask = async () => (await post('ids', { journal: mine.journal })).status;
+    const statuses = await Promise.all(Array.from({ length: 140 }, ask));
+    expect(statuses.filter((status) => status === 429).length).toBe(20);
+    pass(2000);
+    expect(await ask()).toBe(200);
+  });
+
+  it('[SYN-15] health and metrics name nobody', async () => {
+    const { server, exchange } = running();
+    await exchange([sealed(1)]);
+    expect(await (await server.request('/health')).json()).toEqual({ ok: true });
+    const metrics = await (await server.request('/metrics')).text();
+    expect(metrics).toContain('stagewright_entries_taken_total 1');
+    expect(metrics).not.toContain(mine.journal);
+  });
+});

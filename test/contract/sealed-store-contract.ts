@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest';
+import type { SealedStore } from '../../src/outside/sealed-store/sealed-store.ts';
+
+const entry = (id: string, body = 'AAAA') => ({ id, stamp: `stamp-${id}`, body });
+
+/** What every store of sealed journals keeps to; `open` answers an empty one. */
+export function sealedStoreContract(name: string, open: () => SealedStore): void {
+  it(`[SYN-11] ${name}: hands over what it was given, in the order in which it came, once each`, () => {
+    const store = open();
+    expect(store.append('one', [entry('b'), entry('a')])).toBe(2);
+    expect(store.append('one', [entry('a', 'BBBB'), entry('c')])).toBe(3);
+    expect(store.after('one', 0, 10)).toEqual([
+      { seq: 1, ...entry('b') },
+      { seq: 2, ...entry('a') },
+      { seq: 3, ...entry('c') },
+    ]);
+    expect(store.after('one', 1, 1)).toEqual([{ seq: 2, ...entry('a') }]);
+    expect(store.ids('one')).toEqual(['b', 'a', 'c']);
+    store.close();
+  });
+
+  it(`[SYN-10] ${name}: the first to come opens a journal, and only that key opens it again`, () => {
+    const store = open();
+    expect(store.enter('one', 'digest')).toBe('open');
+    expect(store.enter('one', 'digest')).toBe('open');
+    expect(store.enter('one', 'other')).toBe('closed');
+    expect(store.enter('two', 'other')).toBe('open');
+    store.close();
+  });
+
+  it(`[SYN-10] ${name}: journals never meet, and one that is dropped is gone`, () => {
+    const store = open();
+    store.enter('one', 'digest');
+    store.append('one', [entry('a')]);
+    store.append('two', [entry('b')]);
+    store.setTally('one', entry('tally'));
+    store.setTally('one', entry('tally', 'CCCC'));
+    expect(store.tallies('one')).toEqual([entry('tally', 'CCCC')]);
+    expect(store.tallies('two')).toEqual([]);
+    store.drop('one');
+    expect([store.ids('one'), store.tallies('one'), store.ids('two')]).toEqual([[], [], ['b']]);
+    expect(store.enter('one', 'another')).toBe('open');
+    expect(store.check()).toEqual([]);
+    store.close();
+  });
+}
