@@ -8,6 +8,7 @@ import { book } from '../../views/training-view.ts';
 import { say } from '../../views/say.ts';
 import { PlateDrawing } from './plate-drawing.tsx';
 import { changeWords, sideWords } from './plate-words.ts';
+import { barOf } from './set-draft.ts';
 import { loadables, plateChange, rampOn, stampKg, type Loadable, type StampedRamp } from './ramp-draft.ts';
 
 type Plates = DataOf<'weights-counted'>['plates'];
@@ -25,8 +26,8 @@ export function LoadPlates({ step, load, before, place }: LoadPlatesProps): JSX.
   const plates = book.value.weights(place)?.plates ?? [];
   if (plates.length === 0) return null;
   if (load.of === 'kg') {
-    const key = step.implement ?? step.exercise.implement;
-    const on = loadables(implementsAtHand.value, []).find(({ id }) => id === key);
+    const bar = barOf(step, implementsAtHand.value);
+    const [on] = bar ? loadables([bar], []) : [];
     if (!on) return null;
     return (
       <Side on={on} plates={plates} kg={load.kg} beforeKg={before?.of === 'kg' ? before.kg : undefined} />
