@@ -39,6 +39,8 @@ export interface SyncParts {
   readonly entries: () => readonly Entry[];
   /** Keeps entries that came; answers whether they will outlive this program. */
   readonly take: (entries: readonly Entry[]) => Promise<boolean>;
+  /** Entries sent at once; absent: as many as the server takes. */
+  readonly batch?: number;
 }
 
 /**
@@ -53,7 +55,7 @@ export async function synchronize(parts: SyncParts, from: SyncMark): Promise<Out
   const problems: Problem[] = [];
   let tallies: ReturnType<typeof openTally>[] = [];
   while (more || sent < pending.value.length) {
-    const batch = pending.value.slice(sent, sent + MOST_ENTRIES);
+    const batch = pending.value.slice(sent, sent + (parts.batch ?? MOST_ENTRIES));
     const answer = await exchange(parts, since, batch, sent + batch.length === pending.value.length);
     if (!answer.ok) return answer;
     const opened = answer.value.entries.map((sealed) => openEntry(parts.keys, sealed));

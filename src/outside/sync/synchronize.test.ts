@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { createLedger, type GrowingLedger } from '#core/journal/ledger.ts';
+import { writeJournal } from '#core/journal/write-journal.ts';
+import { oneEntry } from '../../../test/journal/one-entry.ts';
+import { createServer } from '../../server/create-server.ts';
+import { journalKeys } from '../seal/journal-keys.ts';
+import { sealEntry } from '../seal/seal-entry.ts';
+import { openSqliteStore } from '../sealed-store/sqlite-sealed-store.ts';
+import { exchangeAnswer } from './exchange.ts';
+import { type Ask, noMark, type SyncMark, synchronize } from './synchronize.ts';
+import * as v from 'valibot';
+
+const keys = journalKeys(new Uint8Array(32).fill(3));
+
+function server(): Ask {
+  const store = openSqliteStore(':memory:');
+  let clock = 0;
+  const app = createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  return async (path, body) => {
+    const answer = await app.request(`/sync/${path}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', authorization: `Bearer ${keys.access}` },
+      body: JSON.stringify(body),
+    });
+    return { status: answer.status, body: await answer.json() };
+  };
+}
+
+function journal(device: string, count: number): GrowingLedger {
+  return createLedger(
+    Array.from({ length: count }, (_, i) => {
+      const number = String(i).padStart(6, '0');
+      return oneEntry({ id: `${device}-${number}`, stamp: `2027-${number}-${device}`, device });
+    }),
+  );
+}
+
+function bring(ask: Ask, ledger: GrowingLedger, device: string, mark: SyncMark = noMark, keeps = true) {
+  return synchronize(
+    {
+      keys,
+      ask,
+      device,
+      entries: () => ledger.entries(),
+      take: (entries) => {
+        if (keeps) ledger.add(entries);
+        return Promise.resolve(keeps);
+      },
+      batch: 40,
+    },
+    mark,
+  );
+}
+
+describe('bringing two devices together', () => {
+  it('[SYN-05] a day goes both ways in one round trip', async () => {
+    const honest = server();
+    const paths: string[] = [];
+    const ask: Ask = (path, body) => {
+      paths.push(path);
+      return honest(path, body);
+    };
+    const [one, two] = [journal('one', 30), journal('two', 40)];
+    const first = await bring(ask, one, 'one');
+    await bring(ask, two, 'two');
+    expect(paths).toEqual(['exchange', 'exchange']);
+    const again = await bring(ask, one, 'one', first.ok ? first.value.mark : noMark);
+    expect(again).toMatchObject({ ok: true, value: { sent: 0, received: 40, problems: [] } });
+    expect(paths).toHaveLength(3);
+    expect(writeJournal(one.entries())).toBe(writeJournal(two.entries()));
+  });
+
+  it('[SYN-06] broken off at any request, before or after it was answered, it goes on and loses nothing', async () => {
+    const requests = 6;
+    for (let at = 1; at <= requests; at++) {
+      for (const when of ['before', 'after'] as const) {
+        const honest = server();
+        const [one, two] = [journal('one', 220), createLedger()];
+        let count = 0;
+        const ask: Ask = async (path, body) => {
+          count += 1;
+          if (count === at && when === 'before') throw new Error('cut');
+          const answer = await honest(path, body);
+          if (count === at) throw new Error('cut');
+          return answer;
+        };
+        const broken = await bring(ask, one, 'one');
+        expect([at, when, broken.ok]).toEqual([at, when, false]);
+        expect((await bring(honest, one, 'one')).ok).toBe(true);
+        expect((await bring(honest, two, 'two')).ok).toBe(true);
+        expect(writeJournal(two.entries())).toBe(writeJournal(one.entries()));
+      }
+    }
+  });
+
+  it('[SYN-06] what came and could not be kept here is not said to be in step, and comes again', async () => {
+    const ask = server();
+    await bring(ask, journal('one', 10), 'one');
+    const two = createLedger();
+    expect(await bring(ask, two, 'two', noMark, false)).toMatchObject({
+      ok: false,
+      problem: { code: 'sync/not-kept' },
+    });
+    expect(await bring(ask, two, 'two')).toMatchObject({ ok: true, value: { received: 10 } });
+  });
+
+  it('[SYN-06] an import of older entries upsets the count, and names are compared', async () => {
+    const ask = server();
+    const one = journal('one', 10);
+    const first = await bring(ask, one, 'one');
+    one.add([oneEntry({ id: 'imported', stamp: '2020-1', device: 'one' })]);
+    expect(await bring(ask, one, 'one', first.ok ? first.value.mark : noMark)).toMatchObject({
+      ok: true,
+      value: { sent: 1 },
+    });
+  });
+
+  it('[SYN-03] a server that drops an entry of another device is found out', async () => {
+    const honest = server();
+    await bring(honest, journal('one', 10), 'one');
+    const dropping: Ask = async (path, body) => {
+      const answer = await honest(path, body);
+      const read = v.parse(exchangeAnswer, answer.body);
+      return { status: 200, body: { ...read, entries: read.entries.filter((_, i) => i !== 4) } };
+    };
+    expect(await bring(dropping, createLedger(), 'two')).toMatchObject({
+      ok: true,
+      value: { received: 9, problems: [{ code: 'sync/missing', path: 'one' }] },
+    });
+  });
+
+  it('[SYN-02] a server that forges one is found out, and nothing forged is kept', async () => {
+    const honest = server();
+    await bring(honest, journal('one', 3), 'one');
+    const forging: Ask = async (path, body) => {
+      const answer = await honest(path, body);
+      const read = v.parse(exchangeAnswer, answer.body);
+      const forged = sealEntry(journalKeys(new Uint8Array(32)), oneEntry({ id: 'forged' }));
+      return { status: 200, body: { ...read, entries: [...read.entries, forged] } };
+    };
+    const two = createLedger();
+    expect(await bring(forging, two, 'two')).toMatchObject({
+      ok: true,
+      value: { received: 3, problems: [{ code: 'sync/forged', path: 'forged' }] },
+    });
+    expect(two.entry('forged')).toBeUndefined();
+  });
+
+  it.each([
+    ['no answer', () => Promise.reject(new Error('no net')), 'sync/not-reached'],
+    ['another key', () => Promise.resolve({ status: 403, body: {} }), 'sync/not-let-in'],
+    [
+      'a page instead of an answer',
+      () => Promise.resolve({ status: 200, body: undefined }),
+      'sync/not-understood',
+    ],
+    ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/not-understood'],
+  ])('[SYN-06] %s is said as what it is', async (_what, ask, code) => {
+    expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ ok: false, problem: { code } });
+  });
+});
