@@ -5,9 +5,8 @@ import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { Note } from '../../parts/note.tsx';
 import { implementsAtHand, machines } from '../../views/gym-view.ts';
 import { book } from '../../views/training-view.ts';
-import { say } from '../../views/say.ts';
 import { PlateDrawing } from './plate-drawing.tsx';
-import { changeWords, sideWords } from './plate-words.ts';
+import { changeWords, offWords, sideWords } from './plate-words.ts';
 import { barOf } from './set-draft.ts';
 import { loadables, plateChange, rampOn, stampKg, type Loadable, type StampedRamp } from './ramp-draft.ts';
 
@@ -68,7 +67,7 @@ function Side({ name, on, plates, kg, beforeKg }: SideProps): JSX.Element | null
   if (!top) return null;
   const before = beforeKg === undefined ? undefined : loaded(on, plates, beforeKg);
   const change = plateChange(before?.answer.sets.at(-1)?.perSide ?? [], top.perSide);
-  const { errorKg } = now.answer;
+  const off = offWords(on, kg, now);
   return (
     <div class="stack-close">
       <p>
@@ -84,7 +83,7 @@ function Side({ name, on, plates, kg, beforeKg }: SideProps): JSX.Element | null
           }))}
         />
       )}
-      {errorKg !== 0 && <Note>{say(now.answer.why[0] ?? '')}</Note>}
+      {off !== undefined && <Note>{off}</Note>}
     </div>
   );
 }
