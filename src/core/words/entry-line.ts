@@ -16,6 +16,8 @@ const WRITERS: Writers = {
   'food-defined': (d) =>
     `${d.name}: ${d.per100g.energyKcal} kcal, ${d.per100g.proteinG} P, ${d.per100g.carbohydrateG} C, ${d.per100g.fatG} F per 100 g`,
   'container-weighed': (d) => `${d.name}, ${d.emptyG} g empty`,
+  'recipe-defined': (d) =>
+    `${d.name}: ${d.ingredients.length} ingredients${d.yields.slices === undefined ? '' : `, ${d.yields.slices} slices`}${d.yields.cookedG === undefined ? '' : `, ${d.yields.cookedG} g cooked`}`,
   'batch-cooked': (d, nameOf) =>
     `${d.name}: ${d.ingredients.map((part) => grams(part.rawG, named(part.food, nameOf))).join(', ')} raw gave ${roundTo(d.cookedGrossG - d.containerG, 0)} g`,
   'batch-portioned': (d, nameOf) =>
@@ -25,6 +27,9 @@ const WRITERS: Writers = {
     d.grams === 0
       ? `${named(d.food, nameOf)} ran out`
       : `${grams(d.grams, named(d.food, nameOf))} in the ${d.place}`,
+  'week-adopted': (d, nameOf) =>
+    `${d.days.length} days from ${d.days[0]?.date ?? ''}: ${d.pans.map((pan) => `${named(pan.recipe, nameOf)} on ${pan.date}`).join(', ')}`,
+  'pack-known': (d, nameOf) => `${named(d.food, nameOf)} in packs of ${roundTo(d.packG, 1)} g`,
   'target-set': (d) =>
     `${d.proteinG} P, ${d.carbohydrateG} C, ${d.fatG} F, ${d.dayKind === 'every' ? 'every day' : `${d.dayKind} days`} from ${d.from}`,
   'day-shaped': (d) =>
@@ -39,6 +44,14 @@ const WRITERS: Writers = {
   'show-set': (d) => `${d.name}, ${d.date}`,
   'correction-accepted': (d) => d.why.join(' '),
   'check-in-closed': (d) => `week of ${d.week}: ${d.decision}`,
+  'event-dated': (d) => `${d.title}, ${d.date}${d.at === undefined ? '' : ` at ${d.at}`}`,
+  'rehearsal-judged': (d) => `next time ${d.again}${d.lessons === undefined ? '' : `: ${d.lessons}`}`,
+  'show-day-timed': (d) => `wake ${d.wake}, stage ${d.stage}`,
+  'stage-moved': (d) => `to ${d.stage}, said at ${d.now}`,
+  'show-task-done': (d) => d.task,
+  'thing-packed': (d) => `${d.thing}: ${d.packed ? 'in the bag' : 'not in the bag'}`,
+  'way-back-adopted': (d) =>
+    `${d.pace}: ${d.weeks[0]?.energyKcal ?? '?'} to ${d.weeks.at(-1)?.energyKcal ?? '?'} kcal a day`,
 };
 
 /** What a fact says, in one line. */
@@ -63,6 +76,8 @@ function itemLine(item: PlateItem, nameOf: NameOf): string {
       return grams(item.grams, named(item.batch, nameOf));
     case 'recipe':
       return grams(item.grams, named(item.recipe, nameOf));
+    case 'slices':
+      return `${roundTo(item.slices, 2)} ${item.slices === 1 ? 'slice' : 'slices'} ${named(item.recipe, nameOf)}`;
     case 'guess':
       return `${item.name}, guessed at ${Math.round(item.nutrients.energyKcal)} kcal ± ${item.spreadPercent} %`;
   }

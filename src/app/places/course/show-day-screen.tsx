@@ -16,8 +16,9 @@ import { pathTo } from '../../shell/route.ts';
 import { record } from '../../state/open-journal.ts';
 import { outWords } from '../../views/show-view.ts';
 import { planShowMeals, showDay, showPlanning } from '../../views/show-day-view.ts';
-import { showDetail } from '../day/show-row.tsx';
+import { PrintButton } from '../../print/print-button.tsx';
 import { ShowBag } from './show-bag.tsx';
+import { foodWords, ShowPaper } from './show-paper.tsx';
 import { ShowTimesScreen } from './show-times-screen.tsx';
 import { StageLate } from './stage-late.tsx';
 import { zoneWords } from './zone-field.tsx';
@@ -94,17 +95,18 @@ function Sheet({ day }: { readonly day: ShowDayNow }): JSX.Element {
           <SheetLine key={taskKey(row.task)} day={day} row={row} />
         ))}
       </RunSheet>
+      <div class="row">
+        <PrintButton>Print it for the bag</PrintButton>
+      </div>
+      <ShowPaper day={day} />
     </Section>
   );
 }
 
 function SheetLine({ day, row }: { readonly day: ShowDayNow; readonly row: ShowRow }): JSX.Element {
-  const { task, done, next, plate } = row;
+  const { task, done, next } = row;
   const state = done ? 'done' : next ? 'next' : 'planned';
-  const food = plate?.items
-    .map(({ name, grams }) => (grams === undefined ? name : `${Math.round(grams)} g ${name}`))
-    .join(', ');
-  const detail = food !== undefined && food !== '' ? food : day.macros ? showDetail(task) : undefined;
+  const detail = foodWords(row) || undefined;
   return (
     <RunRow at={task.at} title={task.title} detail={detail} state={state}>
       {next && day.daysOut === 0 && task.type !== 'wake' ? <Act show={day.show.show} row={row} /> : undefined}

@@ -11,6 +11,7 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { capital, kitchen } from '../../views/kitchen-view.ts';
+import { withWeeksOut } from '../../views/show-view.ts';
 import { needsEye, shelfWords } from './shelf-words.ts';
 
 const PLACES: readonly { readonly place: StockPlace; readonly title: string }[] = [
@@ -25,7 +26,7 @@ export function KitchenScreen(): JSX.Element {
   const { stock } = kitchen.value;
   const empty = stock.foods.length === 0 && stock.batches.length === 0;
   return (
-    <Page title="Kitchen" detail={headline(stock.batches)}>
+    <Page title="Kitchen" detail={withWeeksOut(headline(stock.batches))}>
       {stock.notes.map((note) => (
         <Caution key={`${note.code} ${note.path} ${note.message}`} title={note.message} words={note.remedy} />
       ))}
@@ -46,6 +47,9 @@ export function KitchenScreen(): JSX.Element {
         ))}
       </Columns>
       <div class="row">
+        <Button href={pathTo('kitchen', 'week')}>Week ahead</Button>
+        <Button href={pathTo('kitchen', 'shopping')}>Shopping list</Button>
+        <Button href={pathTo('kitchen', 'recipes')}>Recipes</Button>
         <Button href={pathTo('kitchen', 'foods')}>Foods</Button>
         <Button href={pathTo('kitchen', 'containers')}>Containers</Button>
         <Button href={pathTo('kitchen', 'label')}>Food from a label</Button>
