@@ -54,8 +54,8 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
   const lastSetMs = walk.sets.at(-1)?.epochMs;
   return (
     <>
-      <SetCard now={now} load={load} reps={reps} />
       <RestClock lastSetMs={lastSetMs} wantedSeconds={now.step.target.restSeconds} />
+      <SetCard now={now} load={load} reps={reps} />
       {push.value.push === 'match' && <Note>{push.value.words}</Note>}
       <div class="stack">
         <LoadFields
@@ -81,7 +81,12 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
             onValue={(value) => change({ rir: Number(value) })}
           />
         )}
-        <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
+        <div class="row">
+          <Button records onPress={() => void skip(now, session)}>
+            Leave out this set
+          </Button>
+          <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
+        </div>
         {problem.value && <Note>{`${problem.value.message} ${problem.value.remedy}`}</Note>}
       </div>
       <ActionBar>
@@ -94,9 +99,6 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
           }
         >
           Set done
-        </Button>
-        <Button records label="Leave out this set" onPress={() => void skip(now, session)}>
-          Leave out
         </Button>
       </ActionBar>
     </>

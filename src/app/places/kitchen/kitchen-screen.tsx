@@ -47,6 +47,9 @@ export function KitchenScreen(): JSX.Element {
         ))}
       </Columns>
       <div class="row">
+        <Button href={pathTo('kitchen', 'week')}>Week ahead</Button>
+        <Button href={pathTo('kitchen', 'shopping')}>Shopping list</Button>
+        <Button href={pathTo('kitchen', 'recipes')}>Recipes</Button>
         <Button href={pathTo('kitchen', 'foods')}>Foods</Button>
         <Button href={pathTo('kitchen', 'containers')}>Containers</Button>
         <Button href={pathTo('kitchen', 'label')}>Food from a label</Button>
