@@ -4,6 +4,7 @@ import { benchDay } from './day.ts';
 import { benchEstimate } from './estimate.ts';
 import { benchGym } from './gym.ts';
 import { benchJournal } from './journal.ts';
+import { benchWeek } from './week.ts';
 import { benchSync } from './sync.ts';
 
 /** Every measurement in one run, side by side; name sections to run only those: `npm run bench -- journal app`. */
@@ -13,6 +14,7 @@ const sections: Readonly<Record<string, () => void | Promise<void>>> = {
   estimate: benchEstimate,
   course: benchCourse,
   gym: benchGym,
+  week: benchWeek,
   sync: benchSync,
   app: benchApp,
 };

@@ -61,6 +61,7 @@ export function cookPan(scribe: Scribe, day: string, clock: string, number: numb
     containerG: 1184,
     cookedGrossG: 1184 + 6 * PORTION_G,
     fromStock: true,
+    recipe: 'turkey-courgette-pan',
   });
   scribe.write(day, `${clock.slice(0, 3)}55`, 'batch-portioned', {
     batch: turkeyPan(number),

@@ -134,7 +134,8 @@ async function importFrom(file: string, options: Arguments['options']): Promise<
   if (!lines.ok) return say([lines.problem]);
   const damaged = lines.value.findIndex((line) => line === undefined);
   if (damaged !== -1) return say([notText(file, damaged + 1)]);
-  const read = format.read(lines.value.join('\n'), options);
+  const day = new Date().toISOString().slice(0, 10);
+  const read = format.read(lines.value.join('\n'), { day, ...options });
   await writeOut(writeJournal(read.entries));
   return say(read.problems);
 }

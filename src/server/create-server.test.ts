@@ -80,7 +80,7 @@ describe('the server', () => {
   test('[SRV-02] every answer is protected, also a refusal', async () => {
     for (const answer of [await ask('/'), await ask('/nowhere'), await ask('/', {}, 'POST')]) {
       expect(answer.headers.get('content-security-policy')).toBe(
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; font-src 'self'; " +
+        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' blob: data:; font-src 'self'; " +
           "connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
       );
       expect(answer.headers.get('x-content-type-options')).toBe('nosniff');

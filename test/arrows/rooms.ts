@@ -5,7 +5,7 @@ export const LINES: readonly (readonly string[])[] = [
   ['outside'],
   ['core/cycle'],
   ['core/words'],
-  ['core/day', 'core/course'],
+  ['core/day', 'core/course', 'core/week'],
   ['core/body', 'core/kitchen', 'core/gym', 'core/health'],
   ['core/science', 'core/tables', 'core/limits', 'core/journal'],
   ['core/problems'],

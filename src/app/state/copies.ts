@@ -5,6 +5,7 @@ import { writeJournal } from '#core/journal/write-journal.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { now } from './moments.ts';
 import { which } from './journals.ts';
+import { today } from './clock.ts';
 import { ledger } from './ledger.ts';
 import { localMemory } from './local-memory.ts';
 import { commit } from './saving.ts';
@@ -61,7 +62,9 @@ export async function importFile(file: File): Promise<Imported> {
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
   const text = lines.map((line) => line ?? '\uFFFD').join('\n');
   const format = journalImports.find((candidate) => candidate.recognises(file.name, text));
-  return takeFile(format ? format.read(text, { into: ledger.peek() }) : readJournal(lines));
+  return takeFile(
+    format ? format.read(text, { day: today.peek(), into: ledger.peek() }) : readJournal(lines),
+  );
 }
 
 export interface ExportedFile {

@@ -2,11 +2,12 @@ import { computed, signal } from '@preact/signals';
 import { adoptPlan } from '#core/cycle/adopt-plan.ts';
 import { planChanges } from '#core/cycle/plan-changes.ts';
 import { planRequest } from '#core/cycle/plan-request.ts';
+import { weekFoodsOn } from '#core/cycle/week-ahead.ts';
 import type { AnsweredMeal } from '#core/day/day-answer.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { nowClock } from '../state/clock.ts';
-import { record } from '../state/open-journal.ts';
+import { ledger, record } from '../state/open-journal.ts';
 import { answerInWorker } from '../worker/plan-client.ts';
 import { massKg } from './athlete-view.ts';
 import { sheet } from './day-view.ts';
@@ -52,6 +53,7 @@ export async function planNow(cause: Cause): Promise<void> {
     plannable: kitchen.peek().plannable,
     ...(!beforeWaking && { now }),
     massKg: weighed,
+    weekFoods: weekFoodsOn(ledger.peek(), kitchen.peek().catalogue, day.day),
   });
   if (!request.ok) {
     planning.value = { status: 'refused', problem: request.problem };

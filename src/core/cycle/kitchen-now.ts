@@ -54,9 +54,14 @@ function reader(catalogue: Catalogue): ReadItem {
     const amount = nutrientsOfItem(catalogue, item, atMs);
     if (!amount.ok) return undefined;
     const id = foodIdOf(item);
-    const name = item.source === 'guess' ? item.name : (id && catalogue.food(id)?.name) || 'a food';
+    const name = item.source === 'guess' ? item.name : nameOf(catalogue, item, id);
     return { name, amount: amount.value };
   };
+}
+
+function nameOf(catalogue: Catalogue, item: PlateItem, id: string | undefined): string {
+  if (item.source === 'slices') return catalogue.recipe(item.recipe)?.name ?? 'a recipe';
+  return (id && catalogue.food(id)?.name) || 'a food';
 }
 
 /**

@@ -15,6 +15,8 @@ export interface PlanInputs {
   /** Absent: plan the whole day from waking. */
   readonly now?: ClockMinutes;
   readonly massKg: Kilograms;
+  /** Foods that the week counts on today; the plan reaches for them first. */
+  readonly weekFoods?: ReadonlySet<string>;
   readonly budgetMs?: number;
 }
 
@@ -108,9 +110,17 @@ function pinnedMeal(meal: SheetMeal): DayRequest['pinned'][number] {
   return { at: formatClock(meal.at), items };
 }
 
-function wishedFoods({ sheet, plannable }: PlanInputs): RequestFood[] {
+/** A food of the week's plan costs this much less on today's plates (common practice, no source). */
+const AS_THE_WEEK_HAS_IT = -3;
+
+function wishedFoods({ sheet, plannable, weekFoods }: PlanInputs): RequestFood[] {
   const asked = new Set(sheet.wishes?.data.asked ?? []);
   const banned = new Set(sheet.wishes?.data.banned ?? []);
   const foods = sheet.targets?.data.fibreMaxG === undefined ? plannable : gentleFoods(plannable);
-  return foods.map((food) => ({ ...food, asked: asked.has(food.id), banned: banned.has(food.id) }));
+  return foods.map((food) => ({
+    ...food,
+    dislike: weekFoods?.has(food.id) === true ? Math.min(food.dislike, AS_THE_WEEK_HAS_IT) : food.dislike,
+    asked: asked.has(food.id),
+    banned: banned.has(food.id),
+  }));
 }

@@ -18,6 +18,8 @@ export interface CookedBatch {
   readonly entry: string;
   readonly name: string;
   readonly cookedAtMs: number;
+  /** The recipe it was cooked by. */
+  readonly recipe?: string;
   readonly balance: PanBalance;
   readonly storage: BatchStorage;
   /** Raw foods in the pan: per gram cooked, so many grams of each. */
@@ -110,6 +112,7 @@ function drawBatch(
     entry: entry.id,
     name: data.name,
     cookedAtMs: epochMs,
+    ...(data.recipe !== undefined && { recipe: data.recipe }),
     balance: balance.value,
     storage: batchStorage(foods, rice),
     ingredients: data.ingredients.map(({ food, rawG }, index) => ({

@@ -13,7 +13,7 @@ import {
   type NutrientName,
   type NutrientTotal,
 } from './nutrients.ts';
-import { recipeFoodId, unknownFood } from './recipe-food.ts';
+import { recipeFoodId, recipeNutrients, unknownFood } from './recipe-food.ts';
 
 const BATCH_PREFIX = batchFoodId('');
 const RECIPE_PREFIX = recipeFoodId('');
@@ -37,6 +37,8 @@ export function nutrientsOfItem(
       const strength = catalogue.strength(item.batch, item.portion ?? 0, atMs ?? Number.POSITIVE_INFINITY);
       return amount(catalogue.food(id), id, item.grams, strength);
     }
+    case 'slices':
+      return slicesAmount(catalogue, item.recipe, item.slices, atMs);
     case 'guess':
       return answered(guessed(item));
   }
@@ -72,6 +74,7 @@ export function foodIdOf(item: PlateItem): string | undefined {
     case 'batch':
       return batchFoodId(item.batch);
     case 'recipe':
+    case 'slices':
       return recipeFoodId(item.recipe);
     case 'guess':
       return undefined;
@@ -105,6 +108,28 @@ function recipeAmount(
     );
   }
   return amount(food, id, grams);
+}
+
+/** By the slice the cooked weight does not matter: a slice is its share of what went in raw. */
+function slicesAmount(
+  catalogue: Catalogue,
+  id: string,
+  slices: number,
+  atMs: number | undefined,
+): Outcome<NutrientAmount> {
+  const recipe = catalogue.recipe(id);
+  if (!recipe) return unknownFood(recipeFoodId(id), 'recipe');
+  const nutrients = recipeNutrients(recipe, (food) => catalogue.food(food, atMs));
+  if (!nutrients.ok) return nutrients;
+  if (!nutrients.value.perSlice) {
+    return refused(
+      'kitchen/recipe-not-sliced',
+      'recipe',
+      `The recipe "${recipe.name}" does not say how many slices it makes.`,
+      'Enter its number of slices in the recipe.',
+    );
+  }
+  return answered({ ...scaleTotal(nutrients.value.perSlice, slices), origin: recipeFoodId(id) });
 }
 
 /** A guess may be off by its spread either way, anything in between as likely. */

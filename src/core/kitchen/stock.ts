@@ -20,6 +20,7 @@ import {
 } from './food-lots.ts';
 import { eventsOf, play, type KitchenEvent } from './kitchen-event.ts';
 import { noteTo, openNotes, type Say, type StockNote } from './stock-notes.ts';
+import { recipeShare, type RecipeShare } from './recipe/recipe-share.ts';
 import { readClock, shelfLimit, type ShelfLimit, type ShelfReading, type StockPlace } from './shelf-life.ts';
 
 /** Grams of a food in one place that came together. */
@@ -133,13 +134,39 @@ function usedEvents(
     }),
     ...eventsOf(ledger.of('meal-eaten'), untilMs, (fact) => {
       eatFromBatches(fact, open, say);
-      for (const item of fact.data.items) if (item.source === 'food') take(item.food, item.grams, fact);
+      for (const item of fact.data.items) {
+        if (item.source === 'food') take(item.food, item.grams, fact);
+        const share = recipeShare(catalogue, item);
+        if (share) takeRecipe(share, open, fact, take);
+      }
     }),
     ...eventsOf(ledger.of('stock-binned'), untilMs, (fact) => take(fact.data.food, fact.data.grams, fact)),
   ];
 }
 
 const BATCH_PREFIX = batchFoodId('');
+
+/**
+ * A recipe eaten comes off the pan that was cooked by it, while any of it is left; else its share of the raw foods does, for
+ * then it was cooked without being weighed as a batch (BAT-68).
+ */
+function takeRecipe(
+  { recipe, share }: RecipeShare,
+  open: OpenBatches,
+  fact: Fact,
+  take: (food: string, grams: Grams, fact: Fact) => void,
+): void {
+  const pan = [...open.values()].find(
+    (of) =>
+      of.batch.recipe === recipe.recipe &&
+      [...of.containers.values()].some((container) => container.grams > 0),
+  );
+  if (pan) {
+    take(batchFoodId(pan.batch.batch), share * pan.batch.balance.cookedG, fact);
+    return;
+  }
+  for (const { food, rawG } of recipe.ingredients) take(food, share * rawG, fact);
+}
 
 /** A date on the package stands before the table's days: until the end of that day where it was written. */
 function dated(fact: Fact<'stock-bought'> | Fact<'stock-counted'>, limit: ShelfLimit): ShelfLimit {

@@ -8,4 +8,6 @@ export const kitchenSources = {
     'European Commission, Health and Consumers Directorate-General. Guidance document on the setting of tolerances for nutrient values declared on a label, section on rounding. December 2012 (figures for potassium from memory).',
   'jcgm-100':
     'Joint Committee for Guides in Metrology. Evaluation of measurement data: Guide to the expression of uncertainty in measurement. JCGM 100:2008 (4.3.7 rectangular distribution; 5.1.2 combined standard uncertainty).',
+  'schema-org-recipe':
+    'schema.org, types Recipe, NutritionInformation, HowToStep, HowToSupply and QuantitativeValue (recipeYield, recipeIngredient, recipeInstructions, supply, requiredQuantity; unit codes of UN/CEFACT). W3C Schema.org Community Group.',
 } as const satisfies Record<string, string>;

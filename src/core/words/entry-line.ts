@@ -16,6 +16,8 @@ const WRITERS: Writers = {
   'food-defined': (d) =>
     `${d.name}: ${d.per100g.energyKcal} kcal, ${d.per100g.proteinG} P, ${d.per100g.carbohydrateG} C, ${d.per100g.fatG} F per 100 g`,
   'container-weighed': (d) => `${d.name}, ${d.emptyG} g empty`,
+  'recipe-defined': (d) =>
+    `${d.name}: ${d.ingredients.length} ingredients${d.yields.slices === undefined ? '' : `, ${d.yields.slices} slices`}${d.yields.cookedG === undefined ? '' : `, ${d.yields.cookedG} g cooked`}`,
   'batch-cooked': (d, nameOf) =>
     `${d.name}: ${d.ingredients.map((part) => grams(part.rawG, named(part.food, nameOf))).join(', ')} raw gave ${roundTo(d.cookedGrossG - d.containerG, 0)} g`,
   'batch-portioned': (d, nameOf) =>
@@ -25,6 +27,9 @@ const WRITERS: Writers = {
     d.grams === 0
       ? `${named(d.food, nameOf)} ran out`
       : `${grams(d.grams, named(d.food, nameOf))} in the ${d.place}`,
+  'week-adopted': (d, nameOf) =>
+    `${d.days.length} days from ${d.days[0]?.date ?? ''}: ${d.pans.map((pan) => `${named(pan.recipe, nameOf)} on ${pan.date}`).join(', ')}`,
+  'pack-known': (d, nameOf) => `${named(d.food, nameOf)} in packs of ${roundTo(d.packG, 1)} g`,
   'target-set': (d) =>
     `${d.proteinG} P, ${d.carbohydrateG} C, ${d.fatG} F, ${d.dayKind === 'every' ? 'every day' : `${d.dayKind} days`} from ${d.from}`,
   'day-shaped': (d) =>
@@ -71,6 +76,8 @@ function itemLine(item: PlateItem, nameOf: NameOf): string {
       return grams(item.grams, named(item.batch, nameOf));
     case 'recipe':
       return grams(item.grams, named(item.recipe, nameOf));
+    case 'slices':
+      return `${roundTo(item.slices, 2)} ${item.slices === 1 ? 'slice' : 'slices'} ${named(item.recipe, nameOf)}`;
     case 'guess':
       return `${item.name}, guessed at ${Math.round(item.nutrients.energyKcal)} kcal ± ${item.spreadPercent} %`;
   }

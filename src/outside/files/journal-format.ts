@@ -5,6 +5,8 @@ import type { Problem } from '#core/problems/problem.ts';
 export interface FormatOptions {
   /** Only this kind of entry (export); the kind of rows that name none (import). */
   readonly kind?: string;
+  /** The day that facts without a date of their own stand on (import). */
+  readonly day?: string;
   /** The journal that an import is for: what it has already is not taken again. */
   readonly into?: Ledger;
 }

@@ -5,6 +5,7 @@ import { readCsv, writeCsv } from './csv.ts';
 import { fhirExport, fhirImport } from './fhir-format.ts';
 import type { JournalExport, JournalImport } from './journal-format.ts';
 import { writeCalendar } from './icalendar.ts';
+import { recipeExport, recipeImport } from './recipe-format.ts';
 
 const csvExport: JournalExport = {
   name: 'csv',
@@ -35,5 +36,5 @@ const calendarExport: JournalExport = {
 };
 
 /** Faces list them; each format is one line here. */
-export const journalExports: readonly JournalExport[] = [csvExport, calendarExport, fhirExport];
-export const journalImports: readonly JournalImport[] = [csvImport, fhirImport];
+export const journalExports: readonly JournalExport[] = [csvExport, calendarExport, fhirExport, recipeExport];
+export const journalImports: readonly JournalImport[] = [csvImport, fhirImport, recipeImport];

@@ -3,9 +3,15 @@ import type { SheetMeal } from '#core/cycle/day-sheet.ts';
 import { plateItem, type PlateItem } from '#core/journal/kinds/plate-item.ts';
 import type { Problem } from '#core/problems/problem.ts';
 
+/** While it is being typed a count of slices may be nothing yet. */
+const draftItem = v.union([
+  plateItem,
+  v.strictObject({ source: v.literal('slices'), recipe: v.string(), slices: v.number() }),
+]);
+
 /** A meal as it is being typed: items with or without grams yet. */
 export const eatDraft = v.strictObject({
-  items: v.array(v.strictObject({ item: plateItem, grams: v.optional(v.number()) })),
+  items: v.array(v.strictObject({ item: draftItem, grams: v.optional(v.number()) })),
   at: v.optional(v.number()),
   place: v.string(),
   guessName: v.string(),
@@ -30,6 +36,9 @@ export function eatDraftOf(meal: SheetMeal | undefined): EatDraft {
   };
 }
 
+/** The smallest part of a slice that the journal keeps. */
+const LEAST_SLICES = 0.05;
+
 export type MealReading =
   | { readonly ok: true; readonly items: PlateItem[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -51,6 +60,13 @@ export function readEaten(typed: EatDraft): MealReading {
   const problems: Problem[] = [];
   const items = typed.items.map(({ item, grams }, place): PlateItem => {
     if (item.source === 'guess') return item;
+    if (item.source === 'slices') {
+      if (item.slices >= LEAST_SLICES) return item;
+      problems.push(
+        fault(`items.${place}`, 'One recipe has no slices.', 'Say how many, or take it off the plate.'),
+      );
+      return item;
+    }
     if (grams === undefined || grams <= 0) {
       problems.push(fault(`items.${place}`, 'One food has no grams.', 'Weigh it, or take it off the plate.'));
       return item;

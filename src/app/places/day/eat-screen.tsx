@@ -24,6 +24,7 @@ import { kitchen } from '../../views/kitchen-view.ts';
 import { planNow } from '../../views/planner.ts';
 import { eatDraft, eatDraftOf, readEaten, type EatDraft } from './eat-draft.ts';
 import { GuessFields } from './guess-fields.tsx';
+import { hasSlices, SliceChoices, SlicesField } from './slice-choices.tsx';
 
 const problems = signal<readonly Problem[]>([]);
 
@@ -51,6 +52,11 @@ export function EatScreen({ slot }: { readonly slot: string | undefined }): JSX.
               onChoose={(item) => change({ items: [...typed.value.items, { item, grams: item.grams }] })}
             />
           </Section>
+          {hasSlices() && (
+            <Section title="By the slice">
+              <SliceChoices onChoose={(item) => change({ items: [...typed.value.items, { item }] })} />
+            </Section>
+          )}
           <Section title="Eaten out, by eye">
             <GuessFields typed={typed.value} change={change} />
           </Section>
@@ -86,12 +92,17 @@ function Plate({ typed, change }: PlateProps): JSX.Element {
       ),
     });
   };
+  const put = (place: number, item: PlateItem): void => {
+    change({ items: typed.items.map((line, other) => (other === place ? { item } : line)) });
+  };
   return (
     <div class="stack">
       {typed.items.map(({ item, grams }, place) => (
         <div class="row" key={place}>
           {item.source === 'guess' ? (
             <span>{`${item.name}, ${Math.round(item.nutrients.energyKcal)} kcal ± ${item.spreadPercent} %`}</span>
+          ) : item.source === 'slices' ? (
+            <SlicesField item={item} label={nameOf(item)} onItem={(changed) => put(place, changed)} />
           ) : (
             <NumberField
               label={nameOf(item)}
@@ -103,10 +114,10 @@ function Plate({ typed, change }: PlateProps): JSX.Element {
               onValue={(n) => set(place, n)}
             />
           )}
-          <Measures item={item} onGrams={(n) => set(place, n)} />
+          {item.source !== 'slices' && <Measures item={item} onGrams={(n) => set(place, n)} />}
           <Button
             kind="quiet"
-            label={`Take ${nameOf(item)} off`}
+            label={`Take off ${nameOf(item)}`}
             onPress={() => change({ items: typed.items.filter((_, other) => other !== place) })}
           >
             Take off

@@ -9,17 +9,20 @@ import { roundTo } from '#core/units/rounding.ts';
 
 const amountUnit = v.picklist(['g', 'oz', 'lb', 'kg']);
 
+/** One raw food as it is being typed. */
+export const ingredientLine = v.strictObject({
+  food: v.string(),
+  amount: v.optional(v.number()),
+  unit: amountUnit,
+  form: v.optional(v.string()),
+});
+
 /** A pan as it is being typed, from the first raw weight to the packed portions. */
 export const cookDraft = v.strictObject({
   name: v.string(),
-  ingredients: v.array(
-    v.strictObject({
-      food: v.string(),
-      amount: v.optional(v.number()),
-      unit: amountUnit,
-      form: v.optional(v.string()),
-    }),
-  ),
+  /** The recipe it is cooked by. */
+  recipe: v.optional(v.string()),
+  ingredients: v.array(ingredientLine),
   container: v.optional(v.string()),
   containerG: v.optional(v.number()),
   cookedGrossG: v.optional(v.number()),

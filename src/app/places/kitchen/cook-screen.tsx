@@ -21,7 +21,7 @@ import { PanFields } from './pan-fields.tsx';
 import { PanResult } from './pan-result.tsx';
 import { PortionFields } from './portion-fields.tsx';
 
-const DRAFT = 'kitchen/cook';
+export const COOK_DRAFT = 'kitchen/cook';
 const problems = signal<readonly Problem[]>([]);
 
 export interface CookFieldsProps {
@@ -32,7 +32,7 @@ export interface CookFieldsProps {
 
 /** A batch from raw weights to packed portions; what is typed survives until it is kept. */
 export function CookScreen(): JSX.Element {
-  const typed = draft(DRAFT, cookDraft, emptyCook);
+  const typed = draft(COOK_DRAFT, cookDraft, emptyCook);
   const props: CookFieldsProps = {
     typed: typed.value,
     change: (part) => {
@@ -104,6 +104,7 @@ async function keep(typed: CookDraft): Promise<void> {
           cookedGrossG: pan.cookedGrossG,
           ...(pan.drainedFatG !== undefined && { drainedFatG: pan.drainedFatG }),
           fromStock: typed.fromStock,
+          ...(typed.recipe !== undefined && { recipe: typed.recipe }),
         },
       },
       ...(portionsG.length > 0
@@ -114,6 +115,6 @@ async function keep(typed: CookDraft): Promise<void> {
   );
   problems.value = saved.status === 'refused' ? [saved.problem] : [];
   if (saved.status === 'refused') return;
-  clearDraft(DRAFT);
+  clearDraft(COOK_DRAFT);
   go(pathTo('kitchen', 'batch', batch));
 }

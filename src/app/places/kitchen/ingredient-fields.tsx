@@ -17,15 +17,37 @@ type Line = CookDraft['ingredients'][number];
 
 /** Everything that goes in raw: oil, onions and water count too. */
 export function IngredientFields({ typed, change, problemAt }: CookFieldsProps): JSX.Element {
-  const set = (place: number, line: Line): void => {
-    change({ ingredients: typed.ingredients.map((kept, other) => (other === place ? line : kept)) });
-  };
   return (
     <div class="stack">
-      {typed.ingredients.length === 0 && (
-        <Note>Nothing in the pan yet. Oil, onions and water that stays count too.</Note>
-      )}
-      {typed.ingredients.map((line, place) => (
+      <IngredientLines
+        lines={typed.ingredients}
+        onLines={(ingredients) => change({ ingredients: [...ingredients] })}
+        problemAt={problemAt}
+      />
+      <CheckField
+        label="Take the raw weights off the stock"
+        checked={typed.fromStock}
+        onChecked={(fromStock) => change({ fromStock })}
+      />
+    </div>
+  );
+}
+
+export interface IngredientLinesProps {
+  readonly lines: readonly Line[];
+  readonly onLines: (lines: readonly Line[]) => void;
+  readonly problemAt: (path: string) => string | undefined;
+}
+
+/** Raw foods with their weights, for a pan or for a recipe. */
+export function IngredientLines({ lines, onLines, problemAt }: IngredientLinesProps): JSX.Element {
+  const set = (place: number, line: Line): void => {
+    onLines(lines.map((kept, other) => (other === place ? line : kept)));
+  };
+  return (
+    <>
+      {lines.length === 0 && <Note>Nothing in the pan yet. Oil, onions and water that stays count too.</Note>}
+      {lines.map((line, place) => (
         <div class="ingredient" key={place}>
           <NumberField
             label={capital(kitchen.value.nameOfFood(line.food) ?? line.food)}
@@ -52,8 +74,8 @@ export function IngredientFields({ typed, change, problemAt }: CookFieldsProps):
           <CookedHow line={line} onLine={(next) => set(place, next)} />
           <Button
             kind="quiet"
-            label={`Take ${kitchen.value.nameOfFood(line.food) ?? 'it'} out`}
-            onPress={() => change({ ingredients: typed.ingredients.filter((_, other) => other !== place) })}
+            label={`Take out ${kitchen.value.nameOfFood(line.food) ?? 'it'}`}
+            onPress={() => onLines(lines.filter((_, other) => other !== place))}
           >
             Take out
           </Button>
@@ -61,16 +83,9 @@ export function IngredientFields({ typed, change, problemAt }: CookFieldsProps):
       ))}
       <FoodChooser
         label="Add an ingredient"
-        onChoose={(food) =>
-          change({ ingredients: [...typed.ingredients, { food, unit: athlete.value?.units.kitchen ?? 'g' }] })
-        }
+        onChoose={(food) => onLines([...lines, { food, unit: athlete.value?.units.kitchen ?? 'g' }])}
       />
-      <CheckField
-        label="Take the raw weights off the stock"
-        checked={typed.fromStock}
-        onChecked={(fromStock) => change({ fromStock })}
-      />
-    </div>
+    </>
   );
 }
 

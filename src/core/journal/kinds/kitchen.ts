@@ -97,6 +97,8 @@ export const kitchenKinds = {
     place,
     useBy: v.optional(date),
     priceCents: v.optional(integerIn(0, 10_000_000)),
+    /** Ticked off the shopping list of this week. */
+    week: v.optional(id),
   }),
   /** What is there now, by weight: an absolute figure that corrects the computed one; 0 is "ran out". */
   'stock-counted': v.strictObject({ food: id, grams, place, useBy: v.optional(date) }),

@@ -13,6 +13,14 @@ export const plateItem = v.variant('source', [
   /** From a cooked batch: a packed portion (or part of it) or spooned straight from the pan. */
   v.strictObject({ source: v.literal('batch'), batch: id, portion: v.optional(integerIn(1, 200)), grams }),
   v.strictObject({ source: v.literal('recipe'), recipe: id, grams }),
+  /** By the slice: the recipe need not have been weighed cooked; half slices are fine. */
+  v.strictObject({
+    source: v.literal('slices'),
+    recipe: id,
+    slices: numberIn(0.05, 500, 'slices'),
+    /** What they weighed, where they were weighed. */
+    grams: v.optional(grams),
+  }),
   /** Eaten out: nutrients guessed for the whole, with how far off the guess may be. */
   v.strictObject({
     source: v.literal('guess'),

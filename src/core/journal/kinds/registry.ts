@@ -6,6 +6,7 @@ import { dayKinds } from './day.ts';
 import { gymKinds } from './gym.ts';
 import { healthKinds } from './health.ts';
 import { kitchenKinds } from './kitchen.ts';
+import { weekKinds } from './week.ts';
 import { seasonKinds } from './season.ts';
 
 /** Every kind of fact this version knows, with the schema of its data (version 1 unless upgrades.ts says more). */
@@ -17,6 +18,7 @@ export const kinds = {
   ...gymKinds,
   ...healthKinds,
   ...courseKinds,
+  ...weekKinds,
   ...seasonKinds,
 } satisfies Record<string, GenericSchema>;
 
