@@ -3,6 +3,8 @@ import type { SealedEntry } from '../seal/seal-entry.ts';
 /** An entry as the server keeps it, with its place in the order of arrival. */
 export interface KeptEntry extends SealedEntry {
   readonly seq: number;
+  /** Digest of everything that came up to here, in its order. */
+  readonly chain: string;
 }
 
 export type Entrance = 'open' | 'closed';
@@ -20,8 +22,8 @@ export interface SealedStore {
   append(journal: string, entries: readonly SealedEntry[]): number;
   /** Entries after a place, in order, at most so many. */
   after(journal: string, seq: number, limit: number): readonly KeptEntry[];
-  /** Name of the entry at a place; empty where there is none. */
-  nameAt(journal: string, seq: number): string;
+  /** Digest of everything up to a place; empty where the order does not reach so far. */
+  chainAt(journal: string, seq: number): string;
   /** Names of all entries of a journal, for a device that lost count. */
   ids(journal: string): readonly string[];
   setTally(journal: string, tally: SealedEntry): void;
