@@ -98,6 +98,9 @@ describe('blood', () => {
     await page.getByRole('link', { name: 'Health' }).click();
     await page.getByRole('heading', { level: 1, name: 'Health' }).waitFor();
     await page.getByRole('alert').filter({ hasText: 'seek care now' }).waitFor();
+    await page.getByRole('link', { name: 'Day', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'seek care now' }).waitFor();
   });
 });
 

@@ -2,16 +2,18 @@ import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { roundTo } from '#core/units/rounding.ts';
+import { ScaleButton } from '../../chooser/scale-button.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { CheckField } from '../../parts/check-field.tsx';
 import { Form } from '../../parts/form.tsx';
+import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { StepperField } from '../../parts/stepper-field.tsx';
 import { go, pathTo } from '../../shell/route.ts';
-import { record } from '../../state/open-journal.ts';
+import { recordAll } from '../../state/open-journal.ts';
 import { massKg } from '../../views/athlete-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
 import { weighDoubt, type WeighDoubt } from './weigh-in.ts';
@@ -31,16 +33,10 @@ export function WeighInScreen(): JSX.Element {
   const last = massKg.value;
   const typed = useSignal<number | undefined>(last === undefined ? undefined : roundTo(shown(last), 1));
   const marked = useSignal<readonly Circumstance[]>([]);
+  const fat = useSignal<number | undefined>(undefined);
   const doubt = typed.value === undefined ? undefined : weighDoubt(read(typed.value), last);
-  const keep = async (kg: number): Promise<void> => {
-    const circumstances = [...marked.value];
-    const saved = await record(
-      'body-weighed',
-      { massKg: roundTo(kg, 3), ...(circumstances.length > 0 && { circumstances }) },
-      { says: `Weighed in at ${roundTo(shown(kg), 1)} ${unit}` },
-    );
-    if (saved.status !== 'refused') go(pathTo('body'));
-  };
+  const keep = (kg: number): Promise<void> =>
+    keepWeight(kg, marked.value, fat.value, `${roundTo(shown(kg), 1)} ${unit}`);
   return (
     <Page title="Weigh in" back={pathTo('body')} busy>
       <Form
@@ -59,19 +55,17 @@ export function WeighInScreen(): JSX.Element {
           decimals={1}
           onValue={(n) => (typed.value = n)}
         />
+        <ScaleButton
+          onReading={({ massKg: kg, bodyFatPercent }) => {
+            if (kg !== undefined) typed.value = roundTo(shown(kg), 1);
+            fat.value = bodyFatPercent;
+          }}
+        />
+        {fat.value !== undefined && (
+          <Note>{`The scale also says ${fat.value} % body fat by impedance; it is kept with the weight.`}</Note>
+        )}
         {doubt && typed.value !== undefined && <Doubt doubt={doubt} typed={typed.value} onKeep={keep} />}
-        <Section title="Anything unusual" detail="An odd morning counts less">
-          {CIRCUMSTANCES.map((one) => (
-            <CheckField
-              key={one}
-              label={one}
-              checked={marked.value.includes(one)}
-              onChecked={(on) =>
-                (marked.value = on ? [...marked.value, one] : marked.value.filter((other) => other !== one))
-              }
-            />
-          ))}
-        </Section>
+        <Unusual marked={marked.value} onMarked={(circumstances) => (marked.value = circumstances)} />
         <ActionBar>
           <Button
             kind="next"
@@ -86,6 +80,51 @@ export function WeighInScreen(): JSX.Element {
       </Form>
     </Page>
   );
+}
+
+interface UnusualProps {
+  readonly marked: readonly Circumstance[];
+  readonly onMarked: (marked: readonly Circumstance[]) => void;
+}
+
+function Unusual({ marked, onMarked }: UnusualProps): JSX.Element {
+  return (
+    <Section title="Anything unusual" detail="An odd morning counts less">
+      {CIRCUMSTANCES.map((one) => (
+        <CheckField
+          key={one}
+          label={one}
+          checked={marked.includes(one)}
+          onChecked={(on) => onMarked(on ? [...marked, one] : marked.filter((other) => other !== one))}
+        />
+      ))}
+    </Section>
+  );
+}
+
+/** The weight, with how the morning was, and what the scale itself said of body fat. */
+async function keepWeight(
+  kg: number,
+  circumstances: readonly Circumstance[],
+  percent: number | undefined,
+  words: string,
+): Promise<void> {
+  const saved = await recordAll(
+    [
+      {
+        kind: 'body-weighed',
+        data: {
+          massKg: roundTo(kg, 3),
+          ...(circumstances.length > 0 && { circumstances: [...circumstances] }),
+        },
+      },
+      ...(percent === undefined
+        ? []
+        : [{ kind: 'body-fat-measured' as const, data: { percent, method: 'impedance' as const } }]),
+    ],
+    { says: `Weighed in at ${words}` },
+  );
+  if (saved.status !== 'refused') go(pathTo('body'));
 }
 
 interface DoubtProps {

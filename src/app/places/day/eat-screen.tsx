@@ -117,7 +117,7 @@ function Plate({ typed, change }: PlateProps): JSX.Element {
           {item.source !== 'slices' && <Measures item={item} onGrams={(n) => set(place, n)} />}
           <Button
             kind="quiet"
-            label={`Take ${nameOf(item)} off`}
+            label={`Take off ${nameOf(item)}`}
             onPress={() => change({ items: typed.items.filter((_, other) => other !== place) })}
           >
             Take off

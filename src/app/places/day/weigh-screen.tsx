@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SheetMeal } from '#core/cycle/day-sheet.ts';
 import { formatClock } from '#core/units/clock.ts';
+import { ScaleButton } from '../../chooser/scale-button.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { ChoiceField } from '../../parts/choice-field.tsx';
@@ -131,6 +132,12 @@ function OnTheScale({ step, at, count, bowlG, show, onWeighed }: OnTheScaleProps
           if (grams !== undefined) onWeighed(grams);
         }}
         optional
+      />
+      <ScaleButton
+        onReading={({ massKg }) => {
+          if (massKg !== undefined)
+            onWeighed(Math.max(0, Math.round(1000 * massKg) - (show === 'total' ? bowlG : 0)));
+        }}
       />
     </>
   );

@@ -74,7 +74,7 @@ export function IngredientLines({ lines, onLines, problemAt }: IngredientLinesPr
           <CookedHow line={line} onLine={(next) => set(place, next)} />
           <Button
             kind="quiet"
-            label={`Take ${kitchen.value.nameOfFood(line.food) ?? 'it'} out`}
+            label={`Take out ${kitchen.value.nameOfFood(line.food) ?? 'it'}`}
             onPress={() => onLines(lines.filter((_, other) => other !== place))}
           >
             Take out
