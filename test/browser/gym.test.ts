@@ -94,6 +94,7 @@ describe('one’s own gym', () => {
 
 const SCREENS = [
   'cardio',
+  'volume',
   'loads',
   'weights',
   'machines',
