@@ -26,3 +26,24 @@ export function totalCarbohydrateG(label: LabelRequest): Grams {
   const { carbohydrateG, fibreG = 0 } = label.nutrients;
   return label.rules === 'eu' ? carbohydrateG + fibreG : carbohydrateG;
 }
+
+/**
+ * Carbohydrate of a serving as both rules print it (BAT-47): the American with its fibre, the European without. Without a fibre
+ * figure only the label's own is known.
+ */
+export function carbohydrateBothWays(label: LabelRequest): {
+  readonly withFibreG?: Grams;
+  readonly withoutFibreG?: Grams;
+} {
+  const { carbohydrateG, fibreG } = label.nutrients;
+  if (label.rules === 'eu') {
+    return {
+      withoutFibreG: carbohydrateG,
+      ...(fibreG !== undefined && { withFibreG: carbohydrateG + fibreG }),
+    };
+  }
+  return {
+    withFibreG: carbohydrateG,
+    ...(fibreG !== undefined && { withoutFibreG: Math.max(0, carbohydrateG - fibreG) }),
+  };
+}

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
+import { carbohydrateBothWays } from './label-spread.ts';
 import { foodFromLabel } from './food-from-label.ts';
 import { printedInterval } from './label-rounding.ts';
 import { labelAnswer } from './label-request.ts';
@@ -204,5 +205,27 @@ describe('a label read back', () => {
       { rules: 'eu', servingG: 100, nutrients },
     );
     expect(food.ok ? undefined : food.problem.code).toBe('kitchen/more-energy-than-fat');
+  });
+});
+
+describe('carbohydrate by both rules', () => {
+  const nutrients = { energyKcal: 120, proteinG: 5, fatG: 2, carbohydrateG: 20, fibreG: 3 };
+
+  it('[BAT-47] American carbohydrate holds its fibre, European does not (sources cfr-101-9, eu-1169-2011)', () => {
+    expect(carbohydrateBothWays({ rules: 'us', servingG: 30, nutrients })).toEqual({
+      withFibreG: 20,
+      withoutFibreG: 17,
+    });
+    expect(carbohydrateBothWays({ rules: 'eu', servingG: 30, nutrients })).toEqual({
+      withFibreG: 23,
+      withoutFibreG: 20,
+    });
+  });
+
+  it('[BAT-47] without a fibre figure only the label’s own is known', () => {
+    const { fibreG: _, ...rest } = nutrients;
+    expect(carbohydrateBothWays({ rules: 'eu', servingG: 30, nutrients: rest })).toEqual({
+      withoutFibreG: 20,
+    });
   });
 });

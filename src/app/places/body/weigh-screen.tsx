@@ -35,23 +35,8 @@ export function WeighInScreen(): JSX.Element {
   const marked = useSignal<readonly Circumstance[]>([]);
   const fat = useSignal<number | undefined>(undefined);
   const doubt = typed.value === undefined ? undefined : weighDoubt(read(typed.value), last);
-  const keep = async (kg: number): Promise<void> => {
-    const circumstances = [...marked.value];
-    const percent = fat.value;
-    const saved = await recordAll(
-      [
-        {
-          kind: 'body-weighed',
-          data: { massKg: roundTo(kg, 3), ...(circumstances.length > 0 && { circumstances }) },
-        },
-        ...(percent === undefined
-          ? []
-          : [{ kind: 'body-fat-measured' as const, data: { percent, method: 'impedance' as const } }]),
-      ],
-      { says: `Weighed in at ${roundTo(shown(kg), 1)} ${unit}` },
-    );
-    if (saved.status !== 'refused') go(pathTo('body'));
-  };
+  const keep = (kg: number): Promise<void> =>
+    keepWeight(kg, marked.value, fat.value, `${roundTo(shown(kg), 1)} ${unit}`);
   return (
     <Page title="Weigh in" back={pathTo('body')} busy>
       <Form
@@ -80,18 +65,7 @@ export function WeighInScreen(): JSX.Element {
           <Note>{`The scale also says ${fat.value} % body fat by impedance; it is kept with the weight.`}</Note>
         )}
         {doubt && typed.value !== undefined && <Doubt doubt={doubt} typed={typed.value} onKeep={keep} />}
-        <Section title="Anything unusual" detail="An odd morning counts less">
-          {CIRCUMSTANCES.map((one) => (
-            <CheckField
-              key={one}
-              label={one}
-              checked={marked.value.includes(one)}
-              onChecked={(on) =>
-                (marked.value = on ? [...marked.value, one] : marked.value.filter((other) => other !== one))
-              }
-            />
-          ))}
-        </Section>
+        <Unusual marked={marked.value} onMarked={(circumstances) => (marked.value = circumstances)} />
         <ActionBar>
           <Button
             kind="next"
@@ -106,6 +80,51 @@ export function WeighInScreen(): JSX.Element {
       </Form>
     </Page>
   );
+}
+
+interface UnusualProps {
+  readonly marked: readonly Circumstance[];
+  readonly onMarked: (marked: readonly Circumstance[]) => void;
+}
+
+function Unusual({ marked, onMarked }: UnusualProps): JSX.Element {
+  return (
+    <Section title="Anything unusual" detail="An odd morning counts less">
+      {CIRCUMSTANCES.map((one) => (
+        <CheckField
+          key={one}
+          label={one}
+          checked={marked.includes(one)}
+          onChecked={(on) => onMarked(on ? [...marked, one] : marked.filter((other) => other !== one))}
+        />
+      ))}
+    </Section>
+  );
+}
+
+/** The weight, with how the morning was, and what the scale itself said of body fat. */
+async function keepWeight(
+  kg: number,
+  circumstances: readonly Circumstance[],
+  percent: number | undefined,
+  words: string,
+): Promise<void> {
+  const saved = await recordAll(
+    [
+      {
+        kind: 'body-weighed',
+        data: {
+          massKg: roundTo(kg, 3),
+          ...(circumstances.length > 0 && { circumstances: [...circumstances] }),
+        },
+      },
+      ...(percent === undefined
+        ? []
+        : [{ kind: 'body-fat-measured' as const, data: { percent, method: 'impedance' as const } }]),
+    ],
+    { says: `Weighed in at ${words}` },
+  );
+  if (saved.status !== 'refused') go(pathTo('body'));
 }
 
 interface DoubtProps {

@@ -13,6 +13,7 @@ import { Page } from '../../parts/page.tsx';
 import { RunRow, RunSheet } from '../../parts/run-sheet.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
 import { record } from '../../state/open-journal.ts';
 import { outWords } from '../../views/show-view.ts';
 import { planShowMeals, showDay, showPlanning } from '../../views/show-day-view.ts';
@@ -75,6 +76,9 @@ function Problems({ day }: { readonly day: ShowDayNow }): JSX.Element | null {
   return problem ? <Caution title={problem.message} words={problem.remedy} /> : null;
 }
 
+/** Stock of today may still be eaten so many days from now. Common practice, no source. */
+const FRESH_DAYS = 2;
+
 function Sheet({ day }: { readonly day: ShowDayNow }): JSX.Element {
   return (
     <Section
@@ -89,6 +93,9 @@ function Sheet({ day }: { readonly day: ShowDayNow }): JSX.Element {
         <Note>
           The day has no targets, so its small meals have no grams yet: adopt the last week, or set targets.
         </Note>
+      )}
+      {day.daysOut > FRESH_DAYS && day.rows.some(({ plate }) => plate) && (
+        <Note>The plates are from what is in stock today; plan them anew the evening before.</Note>
       )}
       <RunSheet>
         {day.rows.map((row) => (
@@ -109,15 +116,18 @@ function SheetLine({ day, row }: { readonly day: ShowDayNow; readonly row: ShowR
   const detail = foodWords(row) || undefined;
   return (
     <RunRow at={task.at} title={task.title} detail={detail} state={state}>
-      {next && day.daysOut === 0 && task.type !== 'wake' ? <Act show={day.show.show} row={row} /> : undefined}
+      {next && day.daysOut === 0 && task.type !== 'wake' ? <Act day={day} row={row} /> : undefined}
     </RunRow>
   );
 }
 
 /** What the line that is next asks for: its plate weighed out, or a tick. */
-function Act({ show, row }: { readonly show: string; readonly row: ShowRow }): JSX.Element {
+function Act({ day, row }: { readonly day: ShowDayNow; readonly row: ShowRow }): JSX.Element | null {
   const { task, plate } = row;
+  const { show, date } = day.show;
   const says = `Done: ${task.title}`;
+  // Plates are weighed out on the run sheet of the day here, which is the show's own once one has travelled.
+  if (plate && today.value !== date) return null;
   return (
     <div class="row">
       {plate ? (

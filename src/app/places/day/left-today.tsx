@@ -32,6 +32,11 @@ export function LeftToday({ sheet }: { readonly sheet: DaySheet }): JSX.Element 
   );
 }
 
+/** What labels and guesses leave open of what was eaten, one standard deviation; 0 where it rounds to nothing. */
+function uncertain(sheet: DaySheet, key: 'proteinG' | 'carbohydrateG' | 'fatG'): number {
+  return Math.round(sheet.total.spread[key] ?? 0);
+}
+
 function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
   const left = sheet.left;
   if (!left) return <Note>No targets are set for this day.</Note>;
@@ -44,7 +49,13 @@ function Left({ sheet }: { readonly sheet: DaySheet }): JSX.Element {
     <div class="left-today">
       {MACROS.map(({ key, name, within, span }) => (
         <div key={key} class="left-today-row">
-          <Figure value={left[key]} unit="g" label={name} why={() => leftWhy(sheet, key, name)} />
+          <Figure
+            value={left[key]}
+            unit="g"
+            label={name}
+            {...(uncertain(sheet, key) > 0 && { plusMinus: uncertain(sheet, key) })}
+            why={() => leftWhy(sheet, key, name)}
+          />
           {ahead.length > 0 && (
             <SpiritLevel
               label={`${name}, plan eaten`}

@@ -60,16 +60,18 @@ export function SessionScreen({ session }: { readonly session: string }): JSX.El
           {walk.notes.length > 0 && (
             <Caution title="About the log" words={walk.notes.map(({ words }) => words)} />
           )}
-          <Section title="The session">
-            <SessionSteps
-              walk={walk}
-              current={at?.step}
-              onGo={(step) => {
-                chosen.value = { session, key: stepKey(step) };
-                window.scrollTo({ top: 0 });
-              }}
-            />
-          </Section>
+          {walk.steps.length > 0 && (
+            <Section title="The session">
+              <SessionSteps
+                walk={walk}
+                current={at?.step}
+                onGo={(step) => {
+                  chosen.value = { session, key: stepKey(step) };
+                  window.scrollTo({ top: 0 });
+                }}
+              />
+            </Section>
+          )}
           <Section title="Change or note">
             <div class="row">
               <Button href={pathTo('gym', 'change', session)}>Change the session</Button>
@@ -100,14 +102,20 @@ function AllDone({ now: { walk } }: { readonly now: SessionNow }): JSX.Element {
         title={walk.steps.length === 0 ? 'Nothing is planned in this session' : 'Every set is done'}
         words={
           walk.steps.length === 0
-            ? 'Add an exercise under "Change the session".'
+            ? 'Add exercises as you go; each is walked set by set.'
             : 'End the session to see it beside the last one.'
         }
       />
       <ActionBar>
-        <Button kind="next" records wide onPress={() => void end(walk.session.session)}>
-          End the session
-        </Button>
+        {walk.steps.length === 0 ? (
+          <Button kind="next" wide href={pathTo('gym', 'change', walk.session.session)}>
+            Add an exercise
+          </Button>
+        ) : (
+          <Button kind="next" records wide onPress={() => void end(walk.session.session)}>
+            End the session
+          </Button>
+        )}
       </ActionBar>
     </>
   );

@@ -3,7 +3,7 @@ import { gymLog, sessionNow } from '#core/cycle/gym-now.ts';
 import { exerciseBook } from '#core/gym/book/exercise-book.ts';
 import type { SetScheme } from '#core/journal/kinds/gym-scheme.ts';
 import { barSet, gymJournal, type GymJournal } from '../../../../test/journal/gym-journal.ts';
-import { emptyLoad, oneMore, setDone, suggestedSet } from './set-draft.ts';
+import { barOf, emptyLoad, oneMore, setDone, suggestedSet } from './set-draft.ts';
 
 const TODAY = '2027-03-01';
 
@@ -28,7 +28,7 @@ function next({ ledger }: GymJournal) {
 
 const suggestion = (journal: GymJournal) => {
   const { now, walk, book } = next(journal);
-  return suggestedSet(now, walk, book);
+  return suggestedSet(now, walk, book, []);
 };
 
 const done = (
@@ -64,7 +64,7 @@ describe('what a set starts from', () => {
   it('[GYM-96] nothing on the bar is not logged: the remedy names what to enter', () => {
     const journal = begun([{ set: 'working', count: 1 }]);
     const { now, walk, book } = next(journal);
-    const suggested = suggestedSet(now, walk, book);
+    const suggested = suggestedSet(now, walk, book, []);
     expect(setDone('now', now.step, suggested, {}, undefined)).toMatchObject({
       problem: { remedy: 'Enter what is on the bar, bar and all.' },
     });
@@ -72,6 +72,16 @@ describe('what a set starts from', () => {
     expect(setDone('now', now.step, whole, { rir: 2 }, 90)).toMatchObject({
       value: { slot: 's', number: 1, rir: 2, restSeconds: 90 },
     });
+  });
+
+  it('[GYM-96] a barbell starts from the only bar there is, or from the one described', () => {
+    const journal = begun([{ set: 'working', count: 1 }]);
+    const { now, walk, book } = next(journal);
+    const bar = { implement: 'bar', name: 'Bar', empty: { mass: 45, unit: 'lb' }, sides: 2 } as const;
+    // 45 lb by definition of the pound (0.45359237 kg, 1959).
+    expect(suggestedSet(now, walk, book, [bar]).load).toEqual({ of: 'kg', kg: 20.41165665 });
+    expect(barOf(now.step, [bar, { ...bar, implement: 'other' }])).toBeUndefined();
+    expect(barOf({ ...now.step, implement: 'bar' }, [bar, { ...bar, implement: 'other' }])).toBe(bar);
   });
 
   it('[GYM-96] a set beyond the plan is numbered after all of its kind', () => {

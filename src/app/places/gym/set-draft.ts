@@ -7,6 +7,8 @@ import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts'
 import { setLoad, type SetLoad } from '#core/journal/kinds/gym-load.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
+import type { Implement } from '../../views/gym-view.ts';
+import { stampKg } from './ramp-draft.ts';
 
 /** What is typed of the set under the bar; what is absent stands as it was suggested. */
 export const setDraft = v.strictObject({
@@ -29,12 +31,13 @@ type Done = SessionWalk['sets'][number];
 
 /**
  * What a set starts from, so that one press logs an ordinary one (GYM-96): a warm-up as it was laid; else what is asked;
- * else this session's last set of the exercise, a drop lighter than it; else what the plan says.
+ * else this session's last set of the exercise, a drop lighter than it; else what the plan says, or the empty bar.
  */
 export function suggestedSet(
   { step, warmUps, beat }: StepNow,
   walk: SessionWalk,
   book: ExerciseBook,
+  bars: readonly Implement[],
 ): SuggestedSet {
   const warm = step.set === 'warm-up' ? warmUps?.sets[step.number - 1] : undefined;
   if (warm) return warm;
@@ -46,8 +49,19 @@ export function suggestedSet(
     return step.set === 'drop' ? { load: dropped(load, walk, book), reps: fewest ?? reps } : { load, reps };
   }
   const empty = emptyLoad(step.exercise, step.machine, book);
-  const { loadKg } = step.target;
-  return { load: loadKg === undefined ? empty : withFigure(empty, loadKg), reps: fewest ?? USUAL_REPS };
+  const bar = empty.of === 'kg' ? barOf(step, bars) : undefined;
+  const kg = step.target.loadKg ?? (bar && stampKg(bar.empty));
+  return { load: kg === undefined ? empty : withFigure(empty, kg), reps: fewest ?? USUAL_REPS };
+}
+
+/** The bar of a step: as described, else the only one there is where a barbell carries the load. */
+export function barOf(
+  { exercise, implement }: WalkedStep,
+  bars: readonly Implement[],
+): Implement | undefined {
+  const key = implement ?? exercise.implement;
+  if (key !== undefined) return bars.find((bar) => bar.implement === key);
+  return exercise.carrier === 'barbell' && bars.length === 1 ? bars[0] : undefined;
 }
 
 const USUAL_REPS = 8;

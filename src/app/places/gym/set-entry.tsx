@@ -14,6 +14,7 @@ import { StepperField } from '../../parts/stepper-field.tsx';
 import { currentMs } from '../../state/moments.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
+import { implementsAtHand } from '../../views/gym-view.ts';
 import { book, gym, push } from '../../views/training-view.ts';
 import { LoadFields } from './load-fields.tsx';
 import { LoadPlates } from './load-plates.tsx';
@@ -47,7 +48,7 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
     typed.value = { ...typed.value, ...part };
     problem.value = undefined;
   };
-  const suggested = suggestedSet(now, walk, book.value);
+  const suggested = suggestedSet(now, walk, book.value, implementsAtHand.value);
   const load = typed.value.load ?? suggested.load;
   const reps = typed.value.reps ?? suggested.reps;
   const before = walk.sets.findLast(({ data }) => data.slot === now.step.slot && data.side === now.step.side);

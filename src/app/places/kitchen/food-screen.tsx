@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { CatalogueFood } from '#core/kitchen/catalogue-food.ts';
+import { readLabel } from '#core/kitchen/read-label.ts';
 import { nutrientNames, nutrientWords } from '#core/kitchen/nutrients.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { Button } from '../../parts/button.tsx';
@@ -13,9 +14,10 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { Table } from '../../parts/table.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { record } from '../../state/open-journal.ts';
+import { ledger, record } from '../../state/open-journal.ts';
 import { capital, kitchen } from '../../views/kitchen-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { LabelRanges } from './label-ranges.tsx';
 import { FoodStockRows } from './food-stock-rows.tsx';
 
 /** One food: what is in stock of it, how it is used, what it holds and who says so. */
@@ -43,8 +45,24 @@ export function FoodScreen({ id }: { readonly id: string }): JSX.Element {
         <Section title="In 100 g">
           <Composition food={food} />
         </Section>
+        <AsPrinted id={id} />
       </Columns>
     </Page>
+  );
+}
+
+/** The label it was entered from, with what rounding leaves open. */
+function AsPrinted({ id }: { readonly id: string }): JSX.Element | null {
+  const label = ledger.value.of('food-defined').findLast(({ data }) => data.food === id)?.data.label;
+  const reading = label && readLabel(label);
+  if (!label || !reading?.ok) return null;
+  return (
+    <Section
+      title="Its label"
+      detail={`${label.servingG} g, ${label.rules === 'us' ? 'American' : 'European'} rules`}
+    >
+      <LabelRanges label={label} reading={reading.value} why={reading.value.why} />
+    </Section>
   );
 }
 

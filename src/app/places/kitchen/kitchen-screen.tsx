@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { dateWords } from '#core/words/dates.ts';
 import type { BatchStock, FoodStock } from '#core/kitchen/stock.ts';
 import type { StockPlace } from '#core/kitchen/shelf-life.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
@@ -12,6 +13,7 @@ import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { capital, kitchen } from '../../views/kitchen-view.ts';
 import { withWeeksOut } from '../../views/show-view.ts';
+import { week } from '../../views/week-view.ts';
 import { needsEye, shelfWords } from './shelf-words.ts';
 
 const PLACES: readonly { readonly place: StockPlace; readonly title: string }[] = [
@@ -41,14 +43,14 @@ export function KitchenScreen(): JSX.Element {
           }
         />
       )}
+      <Upcoming />
       <Columns wide="even">
         {PLACES.map(({ place, title }) => (
           <Shelf key={place} place={place} title={title} batches={stock.batches} foods={stock.foods} />
         ))}
       </Columns>
       <div class="row">
-        <Button href={pathTo('kitchen', 'week')}>Week ahead</Button>
-        <Button href={pathTo('kitchen', 'shopping')}>Shopping list</Button>
+        {!week.value && <Button href={pathTo('kitchen', 'week')}>Week ahead</Button>}
         <Button href={pathTo('kitchen', 'recipes')}>Recipes</Button>
         <Button href={pathTo('kitchen', 'foods')}>Foods</Button>
         <Button href={pathTo('kitchen', 'containers')}>Containers</Button>
@@ -61,6 +63,29 @@ export function KitchenScreen(): JSX.Element {
         </Button>
       </ActionBar>
     </Page>
+  );
+}
+
+/** The adopted week in two lines: what is cooked next, what is still to be bought. */
+function Upcoming(): JSX.Element | null {
+  const ahead = week.value;
+  if (!ahead) return null;
+  const pan = ahead.pans.find((one) => one.done === undefined);
+  const next = pan
+    ? `${pan.name} on ${dateWords(pan.date)}, ${pan.portions} portions`
+    : 'nothing left to cook';
+  const [reason] = ahead.outOfLine;
+  const foods = `${ahead.list.length} ${ahead.list.length === 1 ? 'food' : 'foods'} to buy`;
+  return (
+    <List label="Coming up">
+      <ListRow
+        title="The week ahead"
+        detail={reason ?? next}
+        state={reason === undefined ? 'plain' : 'next'}
+        href={pathTo('kitchen', 'week')}
+      />
+      <ListRow title="Shopping list" detail={foods} href={pathTo('kitchen', 'shopping')} />
+    </List>
   );
 }
 

@@ -7,7 +7,6 @@ import { Caution } from '../../parts/caution.tsx';
 import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Columns } from '../../parts/columns.tsx';
 import { Form } from '../../parts/form.tsx';
-import { Note } from '../../parts/note.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
@@ -16,6 +15,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
+import { LabelRanges } from './label-ranges.tsx';
 import { emptyLabel, labelDraft, readLabelDraft, type LabelDraft } from './label-draft.ts';
 import { newId } from '../../views/new-id.ts';
 
@@ -178,10 +178,8 @@ function LabelReading({ typed }: { readonly typed: LabelDraft }): JSX.Element | 
       <Caution title={outcome.problem.message} words={outcome.problem.remedy} />
     );
   }
-  const { reading, why } = outcome.value;
-  if (!reading.consistent)
-    return <Caution title="The label does not add up; it is kept as printed" words={why.join(' ')} />;
-  return <Note>{why.join(' ')}</Note>;
+  const { reading, why, data } = outcome.value;
+  return data.label ? <LabelRanges label={data.label} reading={reading} why={why} /> : null;
 }
 
 async function keep(typed: LabelDraft): Promise<void> {

@@ -1,4 +1,4 @@
-import { signal, useSignal } from '@preact/signals';
+import { signal, useSignal, type Signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { yieldWords } from '#core/kitchen/recipe/recipe-card.ts';
 import { recipeNutrients, type Recipe, type RecipeNutrients } from '#core/kitchen/recipe-food.ts';
@@ -45,12 +45,11 @@ export function RecipeScreen({ id }: { readonly id: string }): JSX.Element {
       {nutrients.ok ? (
         <Whole recipe={recipe} nutrients={nutrients.value} />
       ) : (
-        <Caution title={nutrients.problem.message} words={nutrients.problem.remedy} />
+        <>
+          <Caution title={nutrients.problem.message} words={nutrients.problem.remedy} />
+          <Button href={pathTo('kitchen', 'recipe-edit', id)}>Change the recipe</Button>
+        </>
       )}
-      <div class="row">
-        <Button href={pathTo('kitchen', 'recipe-edit', id)}>Change the recipe</Button>
-        <Button href={pathTo('kitchen', 'recipe-card', id)}>Card to share</Button>
-      </div>
     </Page>
   );
 }
@@ -62,13 +61,15 @@ function Whole({
   readonly recipe: Recipe;
   readonly nutrients: RecipeNutrients;
 }): JSX.Element {
+  const sliced = recipe.yields.slices !== undefined;
+  const amount = useSignal<number | undefined>(sliced ? 1 : undefined);
   return (
     <>
       <Columns wide="even">
         <Section title="What it holds">
           <div class="stack">
             <RecipeFigures recipe={recipe} nutrients={nutrients} />
-            <Eat recipe={recipe} />
+            <EatField sliced={sliced} amount={amount} />
           </div>
         </Section>
         <Section title="Raw, into the pan">
@@ -93,52 +94,69 @@ function Whole({
         )}
         {recipe.yields.slices !== undefined && <ScaleSection recipe={recipe} />}
       </Columns>
+      <div class="row">
+        <Button href={pathTo('kitchen', 'recipe-edit', recipe.recipe)}>Change the recipe</Button>
+        <Button href={pathTo('kitchen', 'recipe-card', recipe.recipe)}>Card to share</Button>
+      </div>
+      <EatAction recipe={recipe} sliced={sliced} eaten={amount.value} />
     </>
   );
 }
 
 /** By the slice where the recipe is sliced, else by weight. */
-function Eat({ recipe }: { readonly recipe: Recipe }): JSX.Element {
-  const sliced = recipe.yields.slices !== undefined;
-  const amount = useSignal<number | undefined>(sliced ? 1 : undefined);
-  const eaten = amount.value;
+function EatField({
+  sliced,
+  amount,
+}: {
+  readonly sliced: boolean;
+  readonly amount: Signal<number | undefined>;
+}): JSX.Element {
+  return sliced ? (
+    <StepperField
+      label="Slices eaten"
+      step={0.5}
+      decimals={2}
+      min={0.5}
+      max={50}
+      value={amount.value}
+      onValue={(n) => (amount.value = n)}
+    />
+  ) : (
+    <NumberField
+      label="Weight eaten"
+      unit="g"
+      decimals={0}
+      min={1}
+      max={5000}
+      value={amount.value}
+      onValue={(n) => (amount.value = n)}
+    />
+  );
+}
+
+function EatAction({
+  recipe,
+  sliced,
+  eaten,
+}: {
+  readonly recipe: Recipe;
+  readonly sliced: boolean;
+  readonly eaten: number | undefined;
+}): JSX.Element {
   return (
-    <>
-      {sliced ? (
-        <StepperField
-          label="Slices eaten"
-          step={0.5}
-          decimals={2}
-          min={0.5}
-          max={50}
-          value={eaten}
-          onValue={(n) => (amount.value = n)}
-        />
-      ) : (
-        <NumberField
-          label="Weight eaten"
-          unit="g"
-          decimals={0}
-          min={1}
-          max={5000}
-          value={eaten}
-          onValue={(n) => (amount.value = n)}
-        />
-      )}
-      <ActionBar>
-        <Button
-          kind="next"
-          records
-          wide
-          disabled={eaten === undefined || eaten <= 0}
-          onPress={() => {
-            if (eaten !== undefined) void logEaten(recipe, eaten, sliced);
-          }}
-        >
-          {sliced ? `Log ${eaten ?? 0} ${eaten === 1 ? 'slice' : 'slices'}` : 'Log this weight'}
-        </Button>
-      </ActionBar>
-    </>
+    <ActionBar>
+      <Button
+        kind="next"
+        records
+        wide
+        disabled={eaten === undefined || eaten <= 0}
+        onPress={() => {
+          if (eaten !== undefined) void logEaten(recipe, eaten, sliced);
+        }}
+      >
+        {sliced ? `Log ${eaten ?? 0} ${eaten === 1 ? 'slice' : 'slices'}` : 'Log this weight'}
+      </Button>
+    </ActionBar>
   );
 }
 
