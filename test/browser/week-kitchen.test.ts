@@ -38,13 +38,11 @@ describe('recipes', () => {
       recipeIngredient: ['300 g lentils, dry', '200 g sea wrack'],
       recipeInstructions: 'Simmer.',
     };
-    await page
-      .getByLabel('A recipe file')
-      .setInputFiles({
-        name: 'broth.jsonld',
-        mimeType: 'application/ld+json',
-        buffer: Buffer.from(JSON.stringify(recipe)),
-      });
+    await page.getByLabel('A recipe file').setInputFiles({
+      name: 'broth.jsonld',
+      mimeType: 'application/ld+json',
+      buffer: Buffer.from(JSON.stringify(recipe)),
+    });
     await page.getByText('The file says "200 g sea wrack"').waitFor();
     await page.getByRole('combobox', { name: 'Which food is that' }).fill('spinach raw');
     await page.getByRole('option').first().click();

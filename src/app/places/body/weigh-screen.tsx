@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { roundTo } from '#core/units/rounding.ts';
@@ -80,18 +80,7 @@ export function WeighInScreen(): JSX.Element {
           <Note>{`The scale also says ${fat.value} % body fat by impedance; it is kept with the weight.`}</Note>
         )}
         {doubt && typed.value !== undefined && <Doubt doubt={doubt} typed={typed.value} onKeep={keep} />}
-        <Section title="Anything unusual" detail="An odd morning counts less">
-          {CIRCUMSTANCES.map((one) => (
-            <CheckField
-              key={one}
-              label={one}
-              checked={marked.value.includes(one)}
-              onChecked={(on) =>
-                (marked.value = on ? [...marked.value, one] : marked.value.filter((other) => other !== one))
-              }
-            />
-          ))}
-        </Section>
+        <Unusual marked={marked} />
         <ActionBar>
           <Button
             kind="next"
@@ -105,6 +94,24 @@ export function WeighInScreen(): JSX.Element {
         </ActionBar>
       </Form>
     </Page>
+  );
+}
+
+/** What makes this morning another than usual. */
+function Unusual({ marked }: { readonly marked: Signal<readonly Circumstance[]> }): JSX.Element {
+  return (
+    <Section title="Anything unusual" detail="An odd morning counts less">
+      {CIRCUMSTANCES.map((one) => (
+        <CheckField
+          key={one}
+          label={one}
+          checked={marked.value.includes(one)}
+          onChecked={(on) =>
+            (marked.value = on ? [...marked.value, one] : marked.value.filter((other) => other !== one))
+          }
+        />
+      ))}
+    </Section>
   );
 }
 
