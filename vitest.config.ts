@@ -12,6 +12,8 @@ export default defineConfig({
           name: 'unit',
           include: ['src/**/*.test.{ts,tsx}', 'demo/**/*.test.ts', 'test/**/*.test.ts'],
           exclude: ['**/*.long.test.ts', 'test/browser/**'],
+          // Sweeps of simulated athletes take seconds; on a busy machine more of them.
+          testTimeout: 30_000,
         },
       },
       {

@@ -43,7 +43,12 @@ async function firstSync(address: string): Promise<void> {
     ...Array.from({ length: A_DAY }, (_, i) => entryOf('day', i)),
   ]);
   const oneDay = await timed(() =>
-    bring(address, keys, day, { since: MANY, stamp: here.entries().at(-1)?.stamp ?? '', count: MANY }),
+    bring(address, keys, day, {
+      since: MANY,
+      at: here.entries().at(-1)?.id ?? '',
+      stamp: here.entries().at(-1)?.stamp ?? '',
+      count: MANY,
+    }),
   );
   console.log(
     `sync: first of ${MANY} entries ${seconds(sent)} up, ${seconds(taken)} down to an empty device (${there.size} there); a day's ${A_DAY} more in one round trip ${oneDay.toFixed(0)} ms`,

@@ -79,7 +79,7 @@ function writeCourse(scribe: Scribe, day: string): void {
       };
     }),
     probability: 0.7,
-    why: ['1900 kcal and 140 kcal of cardio a day reach at most 18 % body fat with 70 %.'],
+    why: ['1900 kcal and 140 kcal of cardio a day reach at most 17.9 % body fat with 70 %.'],
   });
 }
 

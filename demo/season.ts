@@ -1,3 +1,4 @@
+import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { addDays } from '#core/units/civil-date.ts';
 import type { Scribe } from './scribe.ts';
 import { story } from './story.ts';
@@ -39,7 +40,7 @@ export function writeSeason(scribe: Scribe): void {
     date: story.show.date,
     place: story.town,
     class: { name: 'figure' },
-    target: { bodyFatPercentMax: 18 },
+    target: { bodyFatPercentMax: 17.9 },
   });
   scribe.write(day, '06:03', 'preparation-begun', { show: story.show.id, from: day });
   for (const { weekday, name, template } of trainingDays)
@@ -80,4 +81,30 @@ export function writeTargets(scribe: Scribe, dayNumber: number): void {
       sodiumMaxMg: 3000,
     });
   }
+}
+
+/** So many days after the beginning the dates before the show are put down. */
+const DATED_ON = 98;
+const POSING = { at: '19:15', minutes: 20, everyDays: 7 } as const;
+
+/** Posing each Thursday from the story's today on, registration, check-in and tan. */
+export function writeDates(scribe: Scribe, dayNumber: number): void {
+  if (dayNumber !== DATED_ON) return;
+  const day = addDays(story.begins, dayNumber);
+  const { id: show, date } = story.show;
+  const put = (data: Omit<DataOf<'event-dated'>, 'event' | 'show'>): void => {
+    const { type } = data;
+    scribe.write(day, '06:10', 'event-dated', { event: `${type} ${data.date}`, show, ...data });
+  };
+  for (let at: string = story.today; at < date; at = addDays(at, POSING.everyDays))
+    put({
+      title: 'Posing practice',
+      type: 'posing practice',
+      date: at,
+      at: POSING.at,
+      minutes: POSING.minutes,
+    });
+  put({ title: 'Registration closes', type: 'registration', date: addDays(date, -36) });
+  put({ title: 'Athlete check-in', type: 'check-in', date: addDays(date, -1), at: '16:00', minutes: 45 });
+  put({ title: 'First coat of tan', type: 'tanning', date: addDays(date, -1), at: '18:30', minutes: 60 });
 }

@@ -7,7 +7,7 @@ import { healthDays } from './health-days.ts';
 import { writeMealDay } from './kitchen-days.ts';
 import { writeMeasures } from './measures.ts';
 import type { Scribe } from './scribe.ts';
-import { trainingWeekdays, writeTargets } from './season.ts';
+import { trainingWeekdays, writeDates, writeTargets } from './season.ts';
 import { story } from './story.ts';
 import { createTrainer } from './training.ts';
 
@@ -25,6 +25,7 @@ export function writeWeeks(scribe: Scribe, path: readonly BodyDay[], seed: numbe
     const body = path[number];
     if (!body) throw new RangeError(`the story has no body on day ${number}`);
     writeTargets(scribe, number);
+    writeDates(scribe, number);
     writeCheckIn(scribe, number, path);
     // Now and then a morning goes by without the scale.
     if (chance.uniform() > 0.06) {

@@ -124,6 +124,25 @@ describe('the journal command', { timeout: 30_000 }, () => {
     expect(JSON.parse(checked.out).summary).toMatchObject({ problems: 0, canonical: true, unknownKinds: [] });
   });
 
+  test('[CRS-27] export as a calendar writes the show, its dates and nothing else', async () => {
+    const demo = await journal('demo');
+    writeFileSync(join(folder, 'season.jsonl'), demo.out);
+    const { status, out } = await journal('export', 'season.jsonl', '--as', 'ical');
+    expect(status).toBe(0);
+    expect(out.startsWith('BEGIN:VCALENDAR\r\nVERSION:2.0\r\n')).toBe(true);
+    const titles = [...out.matchAll(/^SUMMARY:(.*)\r$/gm)].map(([, title]) => title);
+    expect(new Set(titles)).toEqual(
+      new Set([
+        'Hallmouth Spring Classic',
+        'Posing practice',
+        'Registration closes',
+        'Athlete check-in',
+        'First coat of tan',
+      ]),
+    );
+    expect(out.match(/BEGIN:VEVENT/g)).toHaveLength(titles.length);
+  });
+
   test('[JRN-30] the program itself answers and ends with the status', async () => {
     const command = [join(import.meta.dirname, '../../bin/stagewright'), 'journal', 'check', '-'];
     const child = execFile(process.execPath, command);

@@ -20,8 +20,8 @@ function running() {
       headers: { 'content-type': 'application/json', authorization: `Bearer ${mine.access}`, ...headers },
       body: typeof body === 'string' ? body : JSON.stringify(body),
     });
-  const exchange = async (entries: readonly object[] = [], since = 0) => {
-    const answer = await post('exchange', { journal: mine.journal, since, entries });
+  const exchange = async (entries: readonly object[] = [], since = 0, at = '') => {
+    const answer = await post('exchange', { journal: mine.journal, since, at, entries });
     return { status: answer.status, body: v.parse(exchangeAnswer, await answer.json()) };
   };
   return { server, post, exchange, pass: (ms: number) => (clock += ms) };
@@ -36,7 +36,7 @@ describe('sealed journals over HTTP', () => {
     expect((await exchange([a])).body).toMatchObject({ seq: 1, more: false, entries: [] });
     const answer = await exchange([b]);
     expect(answer.body).toMatchObject({ seq: 2, entries: [a] });
-    expect((await exchange([a, b], 2)).body).toMatchObject({ seq: 2, entries: [] });
+    expect((await exchange([a, b], 2, 'e2')).body).toMatchObject({ seq: 2, entries: [] });
   });
 
   it('[SYN-14] another key does not open a journal, reads nothing of it and changes nothing', async () => {
@@ -46,7 +46,7 @@ describe('sealed journals over HTTP', () => {
     for (const path of ['exchange', 'ids', 'drop']) {
       const body =
         path === 'exchange'
-          ? { journal: mine.journal, since: 0, entries: [sealed(2)] }
+          ? { journal: mine.journal, since: 0, at: '', entries: [sealed(2)] }
           : { journal: mine.journal };
       const answer = await post(path, body, asThem);
       expect([path, answer.status]).toEqual([path, 403]);
@@ -69,23 +69,24 @@ describe('sealed journals over HTTP', () => {
   it.each([
     ['no JSON', '{'],
     ['another shape', { hello: 1 }],
-    ['an unknown field', { journal: mine.journal, since: 0, entries: [], more: 1 }],
-    ['a path for a name', { journal: '../../etc/passwd', since: 0, entries: [] }],
+    ['an unknown field', { journal: mine.journal, since: 0, at: '', entries: [], more: 1 }],
+    ['a path for a name', { journal: '../../etc/passwd', since: 0, at: '', entries: [] }],
     [
       'a name with a line break',
-      { journal: mine.journal, since: 0, entries: [{ id: 'a\r\nx: y', stamp: 's', body: 'AAAA' }] },
+      { journal: mine.journal, since: 0, at: '', entries: [{ id: 'a\r\nx: y', stamp: 's', body: 'AAAA' }] },
     ],
     [
       'a body that is no base64',
-      { journal: mine.journal, since: 0, entries: [{ id: 'a', stamp: 's', body: '<script>' }] },
+      { journal: mine.journal, since: 0, at: '', entries: [{ id: 'a', stamp: 's', body: '<script>' }] },
     ],
-    ['a place below nought', { journal: mine.journal, since: -1, entries: [] }],
+    ['a place below nought', { journal: mine.journal, since: -1, at: '', entries: [] }],
     ['a deep nest', `${'['.repeat(100_000)}${']'.repeat(100_000)}`],
     [
       'too many entries',
       {
         journal: mine.journal,
         since: 0,
+        at: '',
         entries: Array.from({ length: 2001 }, (_, i) => ({ id: `e${i}`, stamp: 's', body: 'AAAA' })),
       },
     ],
@@ -117,6 +118,34 @@ describe('sealed journals over HTTP', () => {
     expect(statuses.filter((status) => status === 429).length).toBe(20);
     pass(2000);
     expect(await ask()).toBe(200);
+  });
+
+  it('[SYN-15] whoever makes up names opens no endless number of journals, and nobody else is shut out by it', async () => {
+    const store = openSqliteStore(':memory:');
+    const server = createServer({
+      files: new Map(),
+      sync: { store, clockMs: () => 0, openings: { burst: 3, perSecond: 1 } },
+    });
+    const ask = async (journal: string) =>
+      (
+        await server.request('/sync/ids', {
+          method: 'POST',
+          headers: { 'content-type': 'application/json', authorization: `Bearer ${mine.access}` },
+          body: JSON.stringify({ journal }),
+        })
+      ).status;
+    const names = Array.from({ length: 6 }, (_, i) => String(i).repeat(32));
+    expect(await Promise.all(names.map(ask))).toEqual([200, 200, 200, 429, 429, 429]);
+    expect(await ask('0'.repeat(32))).toBe(200);
+  });
+
+  it('[SYN-17] a place in another order than the server has is not answered, and nothing is kept', async () => {
+    const { exchange, post } = running();
+    await exchange([sealed(1)]);
+    const body = { journal: mine.journal, since: 1, at: 'e9', entries: [sealed(2)] };
+    expect((await post('exchange', body)).status).toBe(409);
+    expect((await post('exchange', { ...body, since: 7 })).status).toBe(409);
+    expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
   });
 
   it('[SYN-15] health and metrics name nobody', async () => {

@@ -3,21 +3,29 @@ import { Hono, type Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import * as v from 'valibot';
+import { pageAfter } from '#outside/sealed-store/page-after.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import {
   exchangeRequest,
   journalRequest,
+  type ExchangeRequest,
   MOST_BYTES,
-  MOST_ENTRIES,
   type ExchangeAnswer,
 } from '#outside/sync/exchange.ts';
-import { rateGate } from './rate-gate.ts';
+import { type Rate, rateGate } from './rate-gate.ts';
 
 export interface SyncParts {
   readonly store: SealedStore;
   /** Milliseconds that only grow, for the rate of requests. */
   readonly clockMs: () => number;
+  /** How many journals may be opened that were not here before; absent: OPENINGS. */
+  readonly openings?: Rate;
 }
+
+/** Requests of one journal. */
+const REQUESTS: Rate = { burst: 120, perSecond: 20 };
+/** New journals of everybody together: whoever makes up names cannot fill the disk with them in a night. */
+const OPENINGS: Rate = { burst: 1000, perSecond: 0.2 };
 
 /** What the metrics tell: counts of what was done, never whose. */
 export interface SyncCounts {
@@ -33,9 +41,11 @@ const TOKEN = /^Bearer ([0-9a-f]{64})$/;
  * Keeps sealed journals (SYN-10 to SYN-15). It reads nothing: it checks shapes, lets in by a token of which it keeps
  * only the digest, and hands over what it was given in the order in which it came.
  */
-export function syncRoutes({ store, clockMs }: SyncParts, counts: SyncCounts): Hono {
+export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
+  const { store, clockMs } = parts;
   const routes = new Hono();
-  const gate = rateGate(clockMs);
+  const gate = rateGate(clockMs, REQUESTS);
+  const openings = rateGate(clockMs, parts.openings ?? OPENINGS);
   routes.use(
     bodyLimit({ maxSize: MOST_BYTES, onError: (context) => say(context, 413, 'The request is too large.') }),
   );
@@ -51,36 +61,29 @@ export function syncRoutes({ store, clockMs }: SyncParts, counts: SyncCounts): H
   const within = async <Schema extends v.GenericSchema<unknown, { readonly journal: string }>>(
     context: Context,
     schema: Schema,
-    answer: (request: v.InferOutput<Schema>) => object,
+    answer: (request: v.InferOutput<Schema>) => object | undefined,
   ): Promise<Response> => {
     const request = v.safeParse(schema, await readJson(context));
     if (!request.success) return say(context, 400, 'The request has not the shape that is asked for here.');
     const token = TOKEN.exec(context.req.header('authorization') ?? '')?.[1];
     const { journal } = request.output;
-    if (!gate(journal)) return say(context, 429, 'Too many requests at once: wait some seconds.');
+    if (!gate(journal) || (!store.knows(journal) && !openings('')))
+      return say(context, 429, 'Too many requests at once: wait some seconds.');
     if (token === undefined || store.enter(journal, digestOf(token)) === 'closed') {
       counts.turnedAway += 1;
       return say(context, 403, 'This journal does not open with this key.');
     }
-    return context.json(answer(request.output));
+    const answered = answer(request.output);
+    return answered
+      ? context.json(answered)
+      : say(
+          context,
+          409,
+          'The order of this journal is another than the one referred to: ask from its beginning.',
+        );
   };
   routes.post('/exchange', (context) =>
-    within(context, exchangeRequest, (request): ExchangeAnswer => {
-      if (request.entries.length > 0) store.append(request.journal, request.entries);
-      if (request.tally) store.setTally(request.journal, request.tally);
-      const kept = store.after(request.journal, request.since, MOST_ENTRIES);
-      counts.exchanges += 1;
-      counts.entriesTaken += request.entries.length;
-      const own = new Set(request.entries.map(({ id }) => id));
-      const entries = kept.filter(({ id }) => !own.has(id));
-      counts.entriesGiven += entries.length;
-      return {
-        seq: kept.at(-1)?.seq ?? request.since,
-        more: kept.length === MOST_ENTRIES,
-        entries: entries.map(({ id, stamp, body }) => ({ id, stamp, body })),
-        tallies: [...store.tallies(request.journal)],
-      };
-    }),
+    within(context, exchangeRequest, (request) => exchange(store, request, counts)),
   );
   routes.post('/ids', (context) =>
     within(context, journalRequest, ({ journal }) => ({ ids: store.ids(journal) })),
@@ -92,6 +95,30 @@ export function syncRoutes({ store, clockMs }: SyncParts, counts: SyncCounts): H
     }),
   );
   return routes;
+}
+
+/** Keeps what came and hands over what is new; undefined where device and server do not speak of one order. */
+function exchange(
+  store: SealedStore,
+  { journal, since, at, entries, tally }: ExchangeRequest,
+  counts: SyncCounts,
+): ExchangeAnswer | undefined {
+  if (since > 0 && store.nameAt(journal, since) !== at) return undefined;
+  if (entries.length > 0) store.append(journal, entries);
+  if (tally) store.setTally(journal, tally);
+  const { kept, more } = pageAfter(store, journal, since);
+  counts.exchanges += 1;
+  counts.entriesTaken += entries.length;
+  const own = new Map(entries.map(({ id, body }) => [id, body]));
+  const given = kept.filter(({ id, body }) => own.get(id) !== body);
+  counts.entriesGiven += given.length;
+  return {
+    seq: kept.at(-1)?.seq ?? since,
+    at: kept.at(-1)?.id ?? at,
+    more,
+    entries: given.map(({ id, stamp, body }) => ({ id, stamp, body })),
+    tallies: [...store.tallies(journal)],
+  };
 }
 
 async function readJson(context: Context): Promise<unknown> {
@@ -107,7 +134,7 @@ function digestOf(token: string): string {
   return createHash('sha256').update(token).digest('hex');
 }
 
-type Status = 400 | 403 | 413 | 415 | 429;
+type Status = 400 | 403 | 409 | 413 | 415 | 429;
 
 function say(context: Context, status: Status, words: string): Response {
   return context.json({ problem: { code: 'server/refused', path: '', message: words, remedy: '' } }, status);

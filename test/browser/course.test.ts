@@ -45,7 +45,7 @@ describe('the course to the show', () => {
     // Two frames on a phone; a shared machine is given room.
     expect(took).toBeLessThan(400);
     for (let k = 0; k < 5; k++) await less.click();
-    await page.getByText('Not planned').waitFor();
+    await page.getByText('Not planned', { exact: true }).waitFor();
     expect(await page.getByRole('button', { name: 'Take this change' }).count()).toBe(0);
     await page.getByRole('button', { name: 'Back to the plan' }).click();
     await page.getByText('Chance then').waitFor({ state: 'detached' });

@@ -65,7 +65,8 @@ describe('blood', () => {
     const { page } = await app.open({ path: '/#/health/panel/new', viewport: TALL });
     await page.getByRole('combobox', { name: 'Add what was measured' }).fill('gluc');
     await page.getByRole('option', { name: /Glucose/ }).click();
-    await page.getByRole('textbox', { name: 'Glucose, value' }).fill('90');
+    await page.getByRole('textbox', { name: 'Glucose in mg/dL' }).fill('90');
+    await page.getByRole('button', { name: 'Interval 70 to 99, of Glucose' }).click();
     await page.getByRole('radio', { name: 'mmol/L' }).check();
     await page.getByText('Which unit does the report print?').waitFor();
     await page.reload();
@@ -96,6 +97,9 @@ describe('blood', () => {
     expect((urgent?.y ?? 9999) < (first?.y ?? 0)).toBe(true);
     await page.getByRole('link', { name: 'Health' }).click();
     await page.getByRole('heading', { level: 1, name: 'Health' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'seek care now' }).waitFor();
+    await page.getByRole('link', { name: 'Day', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor();
     await page.getByRole('alert').filter({ hasText: 'seek care now' }).waitFor();
   });
 });

@@ -82,7 +82,7 @@ describe('the season around a show', () => {
     await line('Pump-up').getByText('17:35', { exact: true }).waitFor();
   });
 
-  it('[CRS-32] the way back is adopted in steps, and a note of how it feels is kept', async () => {
+  it('[CRS-32] the way back is adopted in steps, and a physician is dated', async () => {
     const page = await openNear('2027-03-04');
     await visit(page, 'course/afterwards');
     await page.getByText(/The scale may rise by about/).waitFor();
@@ -91,24 +91,23 @@ describe('the season around a show', () => {
     await settle(page);
     await page.getByRole('button', { name: 'Adopt this way back' }).click();
     await page.getByText('adopted, in steps').waitFor();
-    await page.getByRole('group', { name: 'Mood' }).getByRole('radio', { name: '4', exact: true }).check();
-    await settle(page);
-    await page.getByRole('button', { name: 'Note how it is' }).click();
-    await page.getByText('Mood 4 of 5 over 1 day').waitFor();
+    await page.getByRole('link', { name: 'Note how it feels' }).waitFor();
     await visit(page, 'course/dates');
     await page.getByText('Blood panel, and a physician').waitFor();
   });
 
   it('[CRS-27] the usual dates are one tap, and leave as a calendar file', async () => {
     const { page } = await app.open({ path: '/#/course/dates', viewport: TALL });
-    await page.getByRole('button', { name: 'Add: Posing practice' }).click();
-    await page.getByText('Saturday 6 March, 18:00, 30 min').waitFor();
+    await page.getByText('Thursday 4 March, 19:15, 20 min').waitFor();
+    await page.getByRole('button', { name: 'Add: Rehearse the last week' }).click();
+    await page.getByText('Saturday 3 April').waitFor();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save for a calendar' }).click();
     const file = await download;
     expect(file.suggestedFilename()).toBe('stagewright-2027-03-04.ics');
     const text = await readFile(await file.path(), 'utf8');
-    expect(text.match(/SUMMARY:Posing practice/g)).toHaveLength(8);
+    expect(text.match(/SUMMARY:Posing practice/g)).toHaveLength(9);
+    expect(text).toContain('SUMMARY:Rehearse the last week');
   });
 
   it('[LOOK-21] every screen of it passes axe, on a phone and on a desk in the dark', async () => {

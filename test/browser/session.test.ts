@@ -52,7 +52,7 @@ describe('a session on the phone', () => {
     await page.getByText('2', { exact: true }).click();
     await logSet(page);
     await page
-      .getByText(/x 7, left, 2 in reserve/)
+      .getByText(/× 7, left, 2 in reserve/)
       .first()
       .waitFor();
   });

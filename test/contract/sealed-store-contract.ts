@@ -16,6 +16,7 @@ export function sealedStoreContract(name: string, open: () => SealedStore): void
     ]);
     expect(store.after('one', 1, 1)).toEqual([{ seq: 2, ...entry('a') }]);
     expect(store.ids('one')).toEqual(['b', 'a', 'c']);
+    expect([store.nameAt('one', 2), store.nameAt('one', 4), store.nameAt('two', 1)]).toEqual(['a', '', '']);
     store.close();
   });
 
@@ -39,7 +40,9 @@ export function sealedStoreContract(name: string, open: () => SealedStore): void
     expect(store.tallies('two')).toEqual([]);
     store.drop('one');
     expect([store.ids('one'), store.tallies('one'), store.ids('two')]).toEqual([[], [], ['b']]);
-    expect(store.enter('one', 'another')).toBe('open');
+    // A device with the old key must hear that it is out, not begin the journal anew under the old name.
+    expect([store.enter('one', 'digest'), store.enter('one', 'another')]).toEqual(['closed', 'closed']);
+    expect([store.knows('one'), store.knows('two')]).toEqual([true, false]);
     expect(store.check()).toEqual([]);
     store.close();
   });

@@ -73,7 +73,7 @@ function PersonFields({ typed, onTyped }: FieldsProps): JSX.Element {
           { value: 'metric', label: 'kg, g, cm' },
           { value: 'imperial', label: 'lb, oz, in' },
         ]}
-        onValue={(system) => onTyped({ name: typed.name, read: typed.read, system })}
+        onValue={(system) => onTyped({ ...typed, system, height: undefined, mass: undefined })}
       />
       <ChoiceField
         label="Sex, for the equations"

@@ -1,5 +1,7 @@
 import { effect, signal, type ReadonlySignal } from '@preact/signals';
 import * as v from 'valibot';
+import type { Entry } from '#core/journal/entry.ts';
+import { sameEntry } from '#core/journal/same-entry.ts';
 import type { Outcome, Problem } from '#core/problems/problem.ts';
 import type { Ask, SyncMark } from '#outside/sync/synchronize.ts';
 import { device } from './device.ts';
@@ -21,11 +23,15 @@ export const syncing: ReadonlySignal<Syncing> = state;
 
 const SECRET = 'sync/secret';
 const MARK = 'sync/mark';
+/** Keys that were given up, until the server has dropped what they open. */
+const GIVEN_UP = 'sync/given-up';
 /** After something was written it is sent once this long nothing more was. */
 const SETTLE_MS = 2000;
 const EVERY_MS = 60_000;
+/** A server that says nothing for so long was not reached. */
+const PATIENCE_MS = 60_000;
 
-const markShape = v.strictObject({ since: v.number(), stamp: v.string(), count: v.number() });
+const markShape = v.strictObject({ since: v.number(), at: v.string(), stamp: v.string(), count: v.number() });
 
 /** The crypto is loaded once somebody keeps two devices in step; most never do. */
 const parts = async () => {
@@ -62,7 +68,7 @@ function isOn(): boolean {
 export async function beginSync(): Promise<void> {
   const { SECRET_BYTES } = await parts();
   keepSecret(crypto.getRandomValues(new Uint8Array(SECRET_BYTES)));
-  await syncNow();
+  await syncAnew();
 }
 
 /** Joins by the phrase that another device shows. What is here is united with what comes. */
@@ -71,7 +77,7 @@ export async function joinSync(phrase: string): Promise<Outcome<Uint8Array>> {
   const secret = secretOf(phrase);
   if (!secret.ok) return secret;
   keepSecret(secret.value);
-  await syncNow();
+  await syncAnew();
   return secret;
 }
 
@@ -90,13 +96,39 @@ export function leaveSync(): void {
 
 /** A new key: the sealed journal goes to a new place, the old is dropped, and a lost device hears no more. */
 export async function changeKey(): Promise<void> {
-  const old = keptSecret();
-  const { journalKeys } = await parts();
+  const old = localMemory.get(SECRET);
+  if (old !== undefined) localMemory.set(GIVEN_UP, [...givenUp(), old].join(' '));
   await beginSync();
-  if (state.peek().status !== 'in step' || !old) return;
-  const keys = journalKeys(old);
-  await post(keys.access)('drop', { journal: keys.journal });
 }
+
+function givenUp(): readonly string[] {
+  return (localMemory.get(GIVEN_UP) ?? '').split(' ').filter(Boolean);
+}
+
+/** Has the server drop what given up keys open; one that could not be reached is asked again at the next meeting. */
+async function dropGivenUp(): Promise<readonly Problem[]> {
+  const { journalKeys } = await parts();
+  const left: string[] = [];
+  for (const secret of givenUp()) {
+    const keys = journalKeys(bytesOf(secret));
+    // 403: it was dropped before, and the answer was lost.
+    const dropped = await post(keys.access)('drop', { journal: keys.journal }).then(
+      ({ status }) => status === 200 || status === 403,
+      () => false,
+    );
+    if (!dropped) left.push(secret);
+  }
+  localMemory.set(GIVEN_UP, left.join(' '));
+  return left.length === 0 ? [] : [STILL_THERE];
+}
+
+const STILL_THERE: Problem = {
+  code: 'sync/still-there',
+  path: 'given-up',
+  message: 'What the old key opens is still on the server.',
+  remedy:
+    'It is dropped as soon as the server answers; a lost device can hear until then only what it already holds.',
+};
 
 let running: Promise<void> | undefined;
 
@@ -108,29 +140,43 @@ export function syncNow(): Promise<void> {
   return running;
 }
 
+/** With a key just taken: a meeting under the one before does not count. */
+async function syncAnew(): Promise<void> {
+  await running;
+  await syncNow();
+}
+
 async function bringTogether(): Promise<void> {
-  const secret = keptSecret();
-  if (!secret || which.peek() !== 'own') return;
+  const secret = localMemory.get(SECRET);
+  if (secret === undefined || !isOn()) return;
   state.value = { status: 'working' };
   const { journalKeys, synchronize, noMark } = await parts();
-  const keys = journalKeys(secret);
+  const keys = journalKeys(bytesOf(secret));
   const synced = await synchronize(
     {
       keys,
       ask: post(keys.access),
       device,
-      entries: () => ledger.peek().entries(),
-      take: async (entries) => (await commit(entries)).status === 'saved',
+      // The demonstration may be opened meanwhile: nothing of it goes out, and nothing of one's own goes into it.
+      entries: () => (isOn() ? ledger.peek().entries() : []),
+      take: async (entries) => isOn() && (await commit(entries.filter(isNews))).status === 'saved',
     },
     keptMark() ?? noMark,
   );
-  if (!isOn()) return;
+  if (!isOn() || localMemory.get(SECRET) !== secret) return;
   if (!synced.ok) {
     state.value = { status: 'apart', problem: synced.problem };
     return;
   }
   localMemory.set(MARK, JSON.stringify(synced.value.mark));
-  state.value = { status: 'in step', atMs: currentMs(), problems: synced.value.problems };
+  const problems = [...synced.value.problems, ...(await dropGivenUp())];
+  state.value = { status: 'in step', atMs: currentMs(), problems };
+}
+
+/** What is here already is not kept twice. */
+function isNews(entry: Entry): boolean {
+  const known = ledger.peek().entry(entry.id);
+  return known === undefined || !sameEntry(known, entry);
 }
 
 function post(access: string) {
@@ -140,6 +186,7 @@ function post(access: string) {
       method: 'POST',
       headers: { 'content-type': 'application/json', authorization: `Bearer ${access}` },
       body: JSON.stringify(body),
+      signal: AbortSignal.timeout(PATIENCE_MS),
     });
     const text = await answer.text();
     return { status: answer.status, body: readJson(text) };
@@ -161,8 +208,12 @@ function keepSecret(secret: Uint8Array): void {
 }
 
 function keptSecret(): Uint8Array | undefined {
-  const pairs = localMemory.get(SECRET)?.match(/../g) ?? undefined;
-  return pairs && Uint8Array.from(pairs, (pair) => Number.parseInt(pair, 16));
+  const kept = localMemory.get(SECRET);
+  return kept === undefined ? undefined : bytesOf(kept);
+}
+
+function bytesOf(hex: string): Uint8Array {
+  return Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
 }
 
 function keptMark(): SyncMark | undefined {

@@ -1,4 +1,5 @@
 import { computed } from '@preact/signals';
+import { urgentOf } from '#core/cycle/blood-now.ts';
 import { dosesOfDay } from '#core/cycle/doses-of-day.ts';
 import { healthNow, type KnownBody } from '#core/cycle/health-now.ts';
 import { sumsNow } from '#core/cycle/supplements-now.ts';
@@ -22,3 +23,6 @@ export const health = computed(() => healthNow(ledger.value, today.value, knownB
 
 /** What a usual day's products add up to. */
 export const sums = computed(() => sumsNow(ledger.value, today.value));
+
+/** Values of the last week's blood that need care now. */
+export const urgentBlood = computed(() => urgentOf(ledger.value, today.value));

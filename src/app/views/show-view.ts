@@ -33,3 +33,9 @@ export function momentThere({ zone }: Pick<Show, 'zone'>): MomentThere {
 export function outWords(show: Pick<Show, 'zone' | 'date'>): string {
   return weeksOut(todayThere(today.value, momentThere(show)), show.date);
 }
+
+/** The detail of a place's front page, and how far the next show is. */
+export function withWeeksOut(detail: string | undefined): string | undefined {
+  const show = nextShow.value;
+  return [detail, show && outWords(show)].filter((part) => part).join(' · ') || undefined;
+}

@@ -21,7 +21,11 @@ const log: AfterwardsAsk['log'] = Array.from({ length: 21 }, (_, k) => ({
   intake: { energyKcal: k <= 13 ? 1600 : 2400, proteinG: 130, carbohydrateG: 150, fatG: 50 },
 }));
 
-function after(days: number, write: (scribe: ReturnType<typeof createScribe>) => void = () => undefined) {
+function after(
+  days: number,
+  write: (scribe: ReturnType<typeof createScribe>) => void = () => undefined,
+  eaten = log,
+) {
   const scribe = createScribe(3, utc);
   scribe.write('2026-12-01', '06:00', 'show-set', {
     show: 'cup',
@@ -35,7 +39,7 @@ function after(days: number, write: (scribe: ReturnType<typeof createScribe>) =>
     today: addDays(SHOW, days),
     pace: 'at once',
     sex: 'female',
-    log,
+    log: eaten,
     body: [bodyOn(SHOW, 56), bodyOn(addDays(SHOW, 7), 58.2)],
   });
   if (!now.ok) throw new Error(now.problem.message);
@@ -59,6 +63,23 @@ describe('[CRS-32] the way back as the journal has it', () => {
     expect(now.from).toEqual({ massKg: 56, fatPercent: 14.3, dietKcal: 1600, balanceKcal: 2050 });
     expect([now.daysSince, now.week, now.plan.weeks[0]?.energyKcal]).toEqual([7, 1, 2050]);
     expect([after(8).week, after(-3).week]).toEqual([2, undefined]);
+  });
+
+  it('[CRS-32] the load before the show is not taken for the diet', () => {
+    const loaded = log.map((row) =>
+      row.date === '2027-04-29' || row.date === '2027-04-30'
+        ? { ...row, intake: { energyKcal: 2800, proteinG: 110, carbohydrateG: 500, fatG: 32 } }
+        : row,
+    );
+    const load = (scribe: ReturnType<typeof createScribe>) =>
+      scribe.write('2027-04-20', '07:00', 'stretch-planned', {
+        stretch: 'load cup',
+        type: 'higher-carbohydrate days',
+        from: '2027-04-29',
+        until: '2027-04-30',
+      });
+    expect(after(7, load, loaded).from.dietKcal).toBe(1600);
+    expect(after(7, undefined, loaded).from.dietKcal).toBe(1771);
   });
 
   it('[CRS-32] weigh-ins are held against the adopted band, without a word of blame', () => {

@@ -1,6 +1,7 @@
 import { type Afterwards, planAfterwards } from '../course/afterwards.ts';
 import { averageOver } from '../course/past-habits.ts';
-import { preparationStart, showsFrom } from '../course/read-course.ts';
+import { preparationStart, showsFrom, stretchesOf } from '../course/read-course.ts';
+import { covers } from '../course/stretches.ts';
 import type { EstimateAnswer, EstimateDay } from '../body/estimate-request.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import type { Ledger } from '../journal/ledger.ts';
@@ -68,7 +69,10 @@ export function afterwardsNow(ledger: Ledger, ask: AfterwardsAsk): Outcome<After
     return refused('course/no-show', 'show', 'No show is set.', 'Set its date; the way back begins there.');
   const asOf = show.date < today ? show.date : today;
   const stood = body.findLast(({ date }) => date <= asOf) ?? body[0];
-  const eaten = averageOver(log, asOf, DIET_DAYS) ?? averageOver(log, asOf, Number.POSITIVE_INFINITY);
+  // A load before the show is not the diet.
+  const loads = stretchesOf(ledger).filter(({ type }) => type === 'higher-carbohydrate days');
+  const diet = log.filter(({ date }) => !loads.some((one) => covers(one, date)));
+  const eaten = averageOver(diet, asOf, DIET_DAYS) ?? averageOver(log, asOf, Number.POSITIVE_INFINITY);
   if (!stood || !eaten)
     return refused(
       'course/way-back-unknown',

@@ -4,10 +4,11 @@ import { analytesIn, analyteTrend, type AnalyteTrend } from '../health/panel/ana
 import { athleteAt, panelRequestOf, panelsIn } from '../health/panel/panel-from-journal.ts';
 import type { PanelRequest } from '../health/panel/panel-request.ts';
 import { readPanelValues, type ReadPanel } from '../health/panel/read-panel-values.ts';
+import type { PanelCaution } from '../health/panel/reading.ts';
 import { readPanel, type PanelReading } from '../health/panel/read-panel.ts';
 import type { Ledger } from '../journal/ledger.ts';
 import { refused, type Outcome } from '../problems/problem.ts';
-import { addDays } from '../units/civil-date.ts';
+import { addDays, daysBetween } from '../units/civil-date.ts';
 import { roundTo } from '../units/rounding.ts';
 
 /** What was eaten against what was burned before a draw, as a panel's notes ask for it. */
@@ -34,6 +35,21 @@ export function panelReading(ledger: Ledger, panel: string, diet?: Diet): Outcom
       'Fill in the first start: intervals go by sex and age.',
     );
   return readPanel(request);
+}
+
+/** So long the run sheet goes on to say that a value needs care now. Common practice, no source. */
+const URGENT_DAYS = 7;
+
+/** What needs care now in a panel of the last week; it stands on the run sheet too, so that it is not left behind (HLT-18). */
+export function urgentOf(
+  ledger: Ledger,
+  today: string,
+): { readonly panel: string; readonly cautions: readonly PanelCaution[] } | undefined {
+  const last = panelsIn(ledger).at(-1);
+  if (!last || daysBetween(last.drawn.date, today) > URGENT_DAYS) return undefined;
+  const reading = panelReading(ledger, last.panel);
+  const cautions = reading.ok ? reading.value.cautions.filter(({ urgent }) => urgent) : [];
+  return cautions.length === 0 ? undefined : { panel: last.panel, cautions };
 }
 
 /** Days before a draw whose food and burning are looked at. Common practice, no source. */

@@ -92,7 +92,9 @@ export function courseNow(ask: CourseAsk, read: ReadEstimate, course: OpenCourse
     balanceKcal: course.balanceKcal,
     past: read.answer.days,
     held: ask.adopted ? heldAgainstPlan(ask.adopted.line, read.answer.days) : [],
-    stretches: ask.stretches.map((stretch) => ({ stretch, jump: jumpOf(course, stretch) })),
+    stretches: ask.stretches
+      .filter(({ from }) => from < ask.show.date)
+      .map((stretch) => ({ stretch, jump: jumpOf(course, stretch) })),
     season: seasonOf(ask, read),
   };
 }

@@ -21,6 +21,16 @@ const powder = datedEntry('supplement-defined', {
 const taken = (day: string) =>
   datedEntry('supplement-taken', { supplement: 'white-powder', units: 1 }, day, '09:00');
 
+const daily = (from: string) =>
+  datedEntry('regimen-set', {
+    regimen: 'r',
+    supplement: 'white-powder',
+    units: 1,
+    tie: { to: 'first meal' },
+    cadence: { of: 'every day' },
+    from,
+  });
+
 function creatineFrom(...entries: readonly ReturnType<typeof datedEntry>[]) {
   const log = bodyLog(createLedger([who, powder, ...entries]), '2027-04-10', () => undefined);
   if (!log.ok) throw new Error(log.problem.message);
@@ -36,6 +46,8 @@ describe('a start of creatine seen in the journal', () => {
   it('[RUN-29] a dose as the journal begins, none, or one still to come is no start', () => {
     expect(creatineFrom(weighed('2027-03-01'), taken('2027-03-14'), taken('2027-03-20'))).toBeUndefined();
     expect(creatineFrom(weighed('2027-03-01'))).toBeUndefined();
+    expect(creatineFrom(weighed('2027-03-01'), daily('2027-03-02'), taken('2027-03-20'))).toBeUndefined();
+    expect(creatineFrom(weighed('2027-03-01'), daily('2027-03-18'), taken('2027-03-20'))).toBe('2027-03-18');
     expect(creatineFrom(weighed('2027-03-01'), taken('2027-04-11'))).toBeUndefined();
   });
 });

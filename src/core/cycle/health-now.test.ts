@@ -3,7 +3,7 @@ import { datedEntry as entry } from '../../../test/journal/dated-entry.ts';
 import type { EstimateAnswer, EstimateRequest } from '../body/estimate-request.ts';
 import { createLedger } from '../journal/ledger.ts';
 import { addDays } from '../units/civil-date.ts';
-import { bloodNow, dietBefore, panelReading, trendOf } from './blood-now.ts';
+import { bloodNow, dietBefore, panelReading, trendOf, urgentOf } from './blood-now.ts';
 import { healthNow } from './health-now.ts';
 import { circumstancesOf } from './physician-now.ts';
 import { availabilityOf } from './recovery-now.ts';
@@ -68,6 +68,8 @@ describe('what Health shows', () => {
     ]);
     const now = healthNow(ledger, TODAY);
     expect(now.urgent[0]).toMatch(/^Potassium 6.8 mmol\/L: seek care now/);
+    expect(urgentOf(ledger, TODAY)?.cautions.map(({ words }) => words)).toEqual(now.urgent);
+    expect(urgentOf(ledger, '2027-03-09')).toBeUndefined();
   });
 
   it('[HLT-18] an empty journal shows nothing and says nothing', () => {

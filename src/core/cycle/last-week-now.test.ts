@@ -205,3 +205,26 @@ describe('[CRS-33] a stretch with its targets written', () => {
     expect(days[2]).toBeLessThan(200);
   });
 });
+
+describe('[CRS-28] the load in the estimate', () => {
+  it('[CRS-28] a load eaten as planned, and a scale that rises by its water, are not read as fat', () => {
+    const ledger = near(SHOW);
+    const ask = courseAsk(ledger, story.today, () => undefined);
+    if (!ask.ok) throw new Error(ask.problem.message);
+    const last = ask.value.log.days.findLast(({ weightKg }) => weightKg !== undefined)?.weightKg ?? 0;
+    const intake = { energyKcal: 2770, proteinG: 115, carbohydrateG: 505, fatG: 32 };
+    const loaded = [0, 0.8, 1.5].map((riseKg, d) => ({
+      date: addDays(story.today, d + 1),
+      weightKg: last + riseKg,
+      ...(d < 2 && { intake }),
+    }));
+    const days = [...ask.value.log.days.filter(({ date }) => date <= story.today), ...loaded];
+    const read = readBody({ ...ask.value.log, days, asOf: addDays(story.today, 3) });
+    if (!read.ok) throw new Error(read.problem.message);
+    const on = (d: number) => read.value.answer.days.find(({ date }) => date === addDays(story.today, d));
+    const rise = (on(3)?.massKg.mean ?? 0) - (on(1)?.massKg.mean ?? 0);
+    const fat = (on(3)?.fatKg.mean ?? 0) - (on(1)?.fatKg.mean ?? 0);
+    expect(rise).toBeGreaterThan(0.5);
+    expect(fat).toBeLessThan(0.2);
+  });
+});

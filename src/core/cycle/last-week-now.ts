@@ -1,5 +1,6 @@
 import { averageOver } from '../course/past-habits.ts';
 import { type LastWeek, planLastWeek } from '../course/last-week.ts';
+import { stretchesOf } from '../course/read-course.ts';
 import { stretchIds } from '../course/stretch-ids.ts';
 import { covers, type Stretch } from '../course/stretches.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
@@ -145,10 +146,12 @@ function adoptedLoad(ledger: Ledger, show: string): Stretch | undefined {
 
 function usualDay(ledger: Ledger, ask: CourseAsk, read: ReadItem): UsualDay {
   const { today } = ask;
-  // Days of a load or a diet break are not how one usually eats.
-  const rows = ask.log.days.filter(({ date }) => !ask.stretches.some((one) => covers(one, date)));
+  // Days of a load or a diet break, past ones too, are not how one usually eats.
+  const otherwise = stretchesOf(ledger);
+  const isUsual = (date: string): boolean => !otherwise.some((one) => covers(one, date));
+  const rows = ask.log.days.filter(({ date }) => isUsual(date));
   const eaten = averageOver(rows, today, USUAL_DAYS) ?? averageOver(rows, today, Number.POSITIVE_INFINITY);
-  const fibre = fibreOf(ledger, today, read);
+  const fibre = fibreOf(ledger, today, isUsual, read);
   const water = waterOf(ledger, today);
   return {
     proteinG: Math.round(eaten?.proteinG ?? 0),
@@ -162,10 +165,15 @@ function usualDay(ledger: Ledger, ask: CourseAsk, read: ReadItem): UsualDay {
 }
 
 /** Over the days whose log is whole; a food without a known fibre makes its day say nothing. */
-function fibreOf(ledger: Ledger, today: string, read: ReadItem): Grams | undefined {
+function fibreOf(
+  ledger: Ledger,
+  today: string,
+  isUsual: (day: string) => boolean,
+  read: ReadItem,
+): Grams | undefined {
   const whole = ledger
     .of('day-closed')
-    .filter(({ day, data }) => data.complete && isRecent(day, today))
+    .filter(({ day, data }) => data.complete && isRecent(day, today) && isUsual(day))
     .flatMap(({ day }) => {
       const meals = ledger
         .onDay(day)

@@ -76,6 +76,24 @@ describe('[CRS-26] the season by its dates', () => {
     expect(suggest(had).map(({ title }) => title)).not.toContain('First coat of tan');
   });
 
+  it('[CRS-26] travel is sooner by how far the clocks are apart; the date line asks for no day of its own', () => {
+    const [show] = showsFrom(season(), '2027-03-04');
+    const leaves = (minutes: number) =>
+      show &&
+      usualDates(season(), show, '2027-03-04', minutes).find(({ title }) => title.startsWith('Travel'))
+        ?.events[0]?.date;
+    // Honolulu (UTC-10) and Kiritimati (UTC+14) show the same clock on different dates.
+    expect([0, 60, -180, 24 * 60].map(leaves)).toEqual([
+      '2027-04-30',
+      '2027-04-29',
+      '2027-04-28',
+      '2027-04-30',
+    ]);
+    // Lisbon in summer (UTC+1) and Auckland (UTC+12): eleven hours on the dial.
+    expect(leaves(660)).toBe('2027-04-23');
+    expect(leaves(-780)).toBe('2027-04-23');
+  });
+
   it('[CRS-26] a weekly date keeps its weekday and ends before the show', () => {
     expect(weeklyUntil('2027-04-07', '2027-05-01')).toEqual([
       '2027-04-07',

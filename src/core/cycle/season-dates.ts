@@ -2,6 +2,8 @@ import { type DatedEvent, showsFrom } from '../course/read-course.ts';
 import type { SeasonShow } from '../course/season.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
+import type { Minutes } from '../units/quantities.ts';
+import { roundTo } from '../units/rounding.ts';
 
 export type DatedShow = ReturnType<typeof showsFrom>[number];
 
@@ -53,13 +55,7 @@ const USUAL: readonly Usual[] = [
     says: 'six weeks before; look up the true date',
   },
   { type: 'rehearsal', title: 'Rehearse the last week', daysBefore: 28, says: 'four weeks before' },
-  {
-    type: 'travel',
-    title: 'Travel to the show',
-    at: '10:00',
-    daysBefore: 1,
-    says: 'the day before; sooner across time zones',
-  },
+  { type: 'travel', title: 'Travel to the show', at: '10:00', daysBefore: 1, says: 'the day before' },
   {
     type: 'check-in',
     title: 'Athlete check-in',
@@ -85,14 +81,43 @@ export interface Suggested {
   readonly events: readonly Omit<DatedEvent, 'event'>[];
 }
 
-export function usualDates(ledger: Ledger, show: SeasonShow, today: string): readonly Suggested[] {
+const DAY_MINUTES: Minutes = 1440;
+/** So much of a difference between clocks the body gets over in a day. Common practice, no source. */
+const MINUTES_A_DAY: Minutes = 90;
+/** Nobody is asked to leave sooner than this for the sake of a clock. */
+const SOONEST_DAYS = 8;
+
+/**
+ * Travel a day before the show, sooner across time zones: what counts is how far the clocks are apart on the dial, so that the
+ * date line itself asks for no day.
+ */
+function travelFor(minutesApart: Minutes): Pick<Usual, 'daysBefore' | 'says'> {
+  const round = Math.abs(minutesApart) % DAY_MINUTES;
+  const apart = Math.min(round, DAY_MINUTES - round);
+  if (apart === 0) return { daysBefore: 1, says: 'the day before' };
+  const daysBefore = Math.min(SOONEST_DAYS, 1 + Math.ceil(apart / MINUTES_A_DAY));
+  return {
+    daysBefore,
+    says: `${daysBefore} days before: the clocks are ${roundTo(apart / 60, 1)} h apart, and the body follows by about ${MINUTES_A_DAY / 60} h a day`,
+  };
+}
+
+/** `minutesApart`: how far the clocks at the show stand from those here. */
+export function usualDates(
+  ledger: Ledger,
+  show: SeasonShow,
+  today: string,
+  minutesApart: Minutes = 0,
+): readonly Suggested[] {
   const had = new Set(
     ledger
       .of('event-dated')
       .filter(({ data }) => (data.show ?? show.show) === show.show)
       .map(({ data }) => data.type),
   );
-  return USUAL.filter(({ type }) => !had.has(type)).flatMap((usual) => {
+  const travel = travelFor(minutesApart);
+  return USUAL.filter(({ type }) => !had.has(type)).flatMap((one) => {
+    const usual = one.type === 'travel' ? { ...one, ...travel } : one;
     const events = daysOf(usual, show.date)
       .filter((date) => date > today)
       .map((date) => eventOf(usual, date, show.show));

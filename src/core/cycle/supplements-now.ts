@@ -31,10 +31,7 @@ export function supplementsNow(ledger: Ledger, today: string): readonly ProductN
   const stock = supplementStock(ledger, {
     today,
     ...(show === undefined ? {} : { show }),
-    trainingOn: (date) => {
-      const shape = shapeOfDay(ledger, date);
-      return shape && shape.training !== undefined;
-    },
+    trainingOn: trainingDays(ledger),
   });
   const regimens = regimensIn(ledger).filter(({ until }) => until === undefined || until >= today);
   return [...productsIn(ledger).values()]
@@ -52,6 +49,18 @@ export function supplementsNow(ledger: Ledger, today: string): readonly ProductN
           }),
       };
     });
+}
+
+/** Whether a day has training, each day worked out once: every product asks for two years of them. */
+function trainingDays(ledger: Ledger): (date: string) => boolean | undefined {
+  const known = new Map<string, boolean | undefined>();
+  return (date) => {
+    if (!known.has(date)) {
+      const shape = shapeOfDay(ledger, date);
+      known.set(date, shape && shape.training !== undefined);
+    }
+    return known.get(date);
+  };
 }
 
 /** Drinks are looked at so far back for the caffeine of a day. */

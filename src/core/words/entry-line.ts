@@ -44,6 +44,14 @@ const WRITERS: Writers = {
   'show-set': (d) => `${d.name}, ${d.date}`,
   'correction-accepted': (d) => d.why.join(' '),
   'check-in-closed': (d) => `week of ${d.week}: ${d.decision}`,
+  'event-dated': (d) => `${d.title}, ${d.date}${d.at === undefined ? '' : ` at ${d.at}`}`,
+  'rehearsal-judged': (d) => `next time ${d.again}${d.lessons === undefined ? '' : `: ${d.lessons}`}`,
+  'show-day-timed': (d) => `wake ${d.wake}, stage ${d.stage}`,
+  'stage-moved': (d) => `to ${d.stage}, said at ${d.now}`,
+  'show-task-done': (d) => d.task,
+  'thing-packed': (d) => `${d.thing}: ${d.packed ? 'in the bag' : 'not in the bag'}`,
+  'way-back-adopted': (d) =>
+    `${d.pace}: ${d.weeks[0]?.energyKcal ?? '?'} to ${d.weeks.at(-1)?.energyKcal ?? '?'} kcal a day`,
 };
 
 /** What a fact says, in one line. */

@@ -12,17 +12,21 @@ export type Entrance = 'open' | 'closed';
  * Journals never meet: each call names one.
  */
 export interface SealedStore {
+  /** Whether a journal was ever opened here. */
+  knows(journal: string): boolean;
   /** Lets in who shows the token's digest the journal was opened with; the first to come opens it. */
   enter(journal: string, accessDigest: string): Entrance;
   /** Keeps all or none; an entry already there stays as it is. Answers the last place in the order. */
   append(journal: string, entries: readonly SealedEntry[]): number;
   /** Entries after a place, in order, at most so many. */
   after(journal: string, seq: number, limit: number): readonly KeptEntry[];
+  /** Name of the entry at a place; empty where there is none. */
+  nameAt(journal: string, seq: number): string;
   /** Names of all entries of a journal, for a device that lost count. */
   ids(journal: string): readonly string[];
   setTally(journal: string, tally: SealedEntry): void;
   tallies(journal: string): readonly SealedEntry[];
-  /** Forgets a journal for good. */
+  /** Forgets what a journal held for good. Its name stays closed: a device with the old key must not begin it anew. */
   drop(journal: string): void;
   /** Faults of the file, in words; none where it is whole. */
   check(): readonly string[];

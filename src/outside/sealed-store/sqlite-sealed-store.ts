@@ -14,15 +14,19 @@ const SCHEMA = `
   ) without rowid;
 `;
 
+/** No digest reads so: nobody enters any more. */
+const CLOSED = 'closed';
+
 /**
  * Sealed journals in one SQLite file. Commits are flushed to the disk before they are answered; a crash in the middle
  * leaves the file as it was before. `:memory:` keeps nothing.
  */
 export function openSqliteStore(file: string): SealedStore {
   const database = new sqlite.Database(file);
-  database.exec('pragma synchronous = full; pragma foreign_keys = on;');
+  database.exec('pragma busy_timeout = 5000; pragma synchronous = full;');
   database.exec(SCHEMA);
   return {
+    knows: (journal) => database.get('select 1 from journal where name = ?', journal) !== null,
     enter: (journal, digest) => enter(database, journal, digest),
     append: (journal, entries) => append(database, journal, entries),
     after: (journal, seq, limit) =>
@@ -33,6 +37,10 @@ export function openSqliteStore(file: string): SealedStore {
           limit,
         ])
         .map((row) => ({ ...sealedOf(row), seq: Number(row['seq']) })),
+    nameAt: (journal, seq) => {
+      const row = database.get('select id from entry where journal = ? and seq = ?', [journal, seq]);
+      return row === null ? '' : textOf(row, 'id');
+    },
     ids: (journal) =>
       database
         .all('select id from entry where journal = ? order by seq', [journal])
@@ -53,7 +61,7 @@ export function openSqliteStore(file: string): SealedStore {
       within(database, () => {
         for (const table of ['entry', 'tally'])
           database.run(`delete from ${table} where journal = ?`, [journal]);
-        database.run('delete from journal where name = ?', [journal]);
+        database.run('insert or replace into journal (name, access) values (?, ?)', [journal, CLOSED]);
       });
     },
     check: () =>

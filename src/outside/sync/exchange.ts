@@ -5,6 +5,8 @@ import { sealedEntry } from '../seal/seal-entry.ts';
 export const MOST_ENTRIES = 2000;
 /** Bytes of one request, unpacked. */
 export const MOST_BYTES = 8 * 1024 * 1024;
+/** Characters of sealed bodies in one exchange, each way: leaves room for names and stamps within MOST_BYTES. */
+export const MOST_CHARACTERS = 6 * 1024 * 1024;
 
 const journal = v.pipe(v.string(), v.regex(/^[0-9a-f]{32}$/, 'the name of a sealed journal'));
 const place = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
@@ -13,6 +15,8 @@ const place = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 export const exchangeRequest = v.strictObject({
   journal,
   since: place,
+  /** Name of the entry at `since`: a server that was put back to an older copy has another one there, or none. */
+  at: v.pipe(v.string(), v.maxLength(200)),
   entries: v.pipe(v.array(sealedEntry), v.maxLength(MOST_ENTRIES)),
   tally: v.optional(sealedEntry),
 });
@@ -21,6 +25,8 @@ export type ExchangeRequest = v.InferOutput<typeof exchangeRequest>;
 export const exchangeAnswer = v.strictObject({
   /** Everything up to here is in this answer or an earlier one. */
   seq: place,
+  /** Name of the entry at `seq`. */
+  at: v.string(),
   more: v.boolean(),
   entries: v.pipe(v.array(sealedEntry), v.maxLength(MOST_ENTRIES)),
   tallies: v.array(sealedEntry),

@@ -6,6 +6,7 @@ import { createServer } from '../../server/create-server.ts';
 import { journalKeys } from '../seal/journal-keys.ts';
 import { sealEntry } from '../seal/seal-entry.ts';
 import { openSqliteStore } from '../sealed-store/sqlite-sealed-store.ts';
+import type { SealedStore } from '../sealed-store/sealed-store.ts';
 import { exchangeAnswer } from './exchange.ts';
 import { type Ask, noMark, type SyncMark, synchronize } from './synchronize.ts';
 import * as v from 'valibot';
@@ -13,7 +14,10 @@ import * as v from 'valibot';
 const keys = journalKeys(new Uint8Array(32).fill(3));
 
 function server(): Ask {
-  const store = openSqliteStore(':memory:');
+  return serverOf(openSqliteStore(':memory:'));
+}
+
+function serverOf(store: SealedStore): Ask {
   let clock = 0;
   const app = createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
   return async (path, body) => {
@@ -35,7 +39,14 @@ function journal(device: string, count: number): GrowingLedger {
   );
 }
 
-function bring(ask: Ask, ledger: GrowingLedger, device: string, mark: SyncMark = noMark, keeps = true) {
+function bring(
+  ask: Ask,
+  ledger: GrowingLedger,
+  device: string,
+  mark: SyncMark = noMark,
+  keeps = true,
+  batch = 40,
+) {
   return synchronize(
     {
       keys,
@@ -46,7 +57,7 @@ function bring(ask: Ask, ledger: GrowingLedger, device: string, mark: SyncMark =
         if (keeps) ledger.add(entries);
         return Promise.resolve(keeps);
       },
-      batch: 40,
+      batch,
     },
     mark,
   );
@@ -70,7 +81,9 @@ describe('bringing two devices together', () => {
     expect(writeJournal(one.entries())).toBe(writeJournal(two.entries()));
   });
 
-  it('[SYN-06] broken off at any request, before or after it was answered, it goes on and loses nothing', async () => {
+  it('[SYN-06] broken off at any request, before or after it was answered, it goes on and loses nothing', {
+    timeout: 30_000,
+  }, async () => {
     const requests = 6;
     for (let at = 1; at <= requests; at++) {
       for (const when of ['before', 'after'] as const) {
@@ -113,6 +126,72 @@ describe('bringing two devices together', () => {
       ok: true,
       value: { sent: 1 },
     });
+  });
+
+  it('[SYN-17] a server put back to an older copy is given again what it lacks, and nobody misses anything', async () => {
+    const older = openSqliteStore(':memory:');
+    const [one, two] = [journal('one', 30), journal('two', 20)];
+    const before = await bring(serverOf(older), one, 'one');
+    const newer = server();
+    const moved = await bring(newer, one, 'one');
+    const heard = await bring(newer, two, 'two');
+    expect([before.ok, moved.ok, heard.ok]).toEqual([true, true, true]);
+    if (!heard.ok || !moved.ok) return;
+    expect(heard.value.mark.since).toBe(50);
+    // The copy has the first thirty; a third device has written since, so that its places are taken again.
+    const third = journal('three', 40);
+    await bring(serverOf(older), third, 'three');
+    const again = await bring(serverOf(older), two, 'two', heard.value.mark);
+    expect(again).toMatchObject({ ok: true, value: { sent: 20, problems: [] } });
+    expect((await bring(serverOf(older), one, 'one', moved.value.mark)).ok).toBe(true);
+    expect((await bring(serverOf(older), third, 'three')).ok).toBe(true);
+    expect(new Set([one, two, third].map((ledger) => writeJournal(ledger.entries()))).size).toBe(1);
+    expect(one.entries()).toHaveLength(90);
+  });
+
+  it('[SYN-18] an entry that no server takes stays here, is said, and does not hold up the others', async () => {
+    const ask = server();
+    const one = journal('one', 3);
+    one.add([
+      oneEntry({ id: 'x'.repeat(300), stamp: '2026-1', device: 'one' }),
+      oneEntry({ id: 'long', stamp: '2026-2', device: 'one', data: { text: 'y'.repeat(80_000) } }),
+      oneEntry({ id: 'Früh stück', stamp: '2026-3', device: 'one' }),
+    ]);
+    const sent = await bring(ask, one, 'one');
+    expect(sent).toMatchObject({ ok: true, value: { sent: 4 } });
+    const stays = sent.ok ? sent.value.problems.filter(({ code }) => code === 'sync/stays-here') : [];
+    expect(stays.map(({ path }) => path)).toEqual(['x'.repeat(300), 'long']);
+    const two = createLedger();
+    await bring(ask, two, 'two');
+    expect(two.entry('Früh stück')).toBeDefined();
+  });
+
+  it('[SYN-05] large entries go in batches by their size, so that no request and no answer is refused', async () => {
+    const ask = server();
+    const one = createLedger(
+      Array.from({ length: 130 }, (_, i) =>
+        oneEntry({ id: `l${i}`, stamp: `s${1000 + i}`, device: 'one', data: { text: 'z'.repeat(60_000) } }),
+      ),
+    );
+    expect(await bring(ask, one, 'one', noMark, true, 2000)).toMatchObject({
+      ok: true,
+      value: { sent: 130 },
+    });
+    const two = createLedger();
+    expect(await bring(ask, two, 'two')).toMatchObject({ ok: true, value: { received: 130, problems: [] } });
+  });
+
+  it('[SYN-19] after a key was given up, a device that still has it hears so', async () => {
+    const store = openSqliteStore(':memory:');
+    const one = journal('one', 3);
+    const first = await bring(serverOf(store), one, 'one');
+    store.drop(keys.journal);
+    for (const mark of [noMark, first.ok ? first.value.mark : noMark])
+      expect(await bring(serverOf(store), one, 'one', mark)).toMatchObject({
+        ok: false,
+        problem: { code: 'sync/not-let-in' },
+      });
+    expect(store.ids(keys.journal)).toEqual([]);
   });
 
   it('[SYN-03] a server that drops an entry of another device is found out', async () => {

@@ -2,20 +2,26 @@ import * as v from 'valibot';
 import type { Entry } from '#core/journal/entry.ts';
 import { answered, refused, type Outcome, type Problem } from '#core/problems/problem.ts';
 import type { JournalKeys } from '../seal/journal-keys.ts';
-import { openEntry, sealEntry } from '../seal/seal-entry.ts';
+import { openEntry, type SealedEntry } from '../seal/seal-entry.ts';
 import { isWhole, openTally, sealTally, tallyOf } from '../seal/tally.ts';
+import { sealedBatch } from './sealed-batch.ts';
 import { exchangeAnswer, idsAnswer, MOST_ENTRIES, type ExchangeRequest } from './exchange.ts';
 
 /** How far this device and the server are known to agree; kept beside the journal, of no worth to anyone else. */
 export interface SyncMark {
   /** Place in the server's order up to which this device has heard. */
   readonly since: number;
+  /** Name of the entry at that place. */
+  readonly at: string;
   /** So many of this device's entries have a stamp up to `stamp`, and the server has them all. */
   readonly stamp: string;
   readonly count: number;
 }
 
-export const noMark: SyncMark = { since: 0, stamp: '', count: 0 };
+export const noMark: SyncMark = { since: 0, at: '', stamp: '', count: 0 };
+
+/** No count agrees with this one: names are compared, and everything is heard again. */
+const compareAll: SyncMark = { ...noMark, count: -1 };
 
 /** Asks the server; throws or rejects where no answer came. */
 export type Ask = (
@@ -48,35 +54,46 @@ export interface SyncParts {
  * new, batch by batch, and goes on where it was broken off. Nothing is said to be in step before both sides have it.
  */
 export async function synchronize(parts: SyncParts, from: SyncMark): Promise<Outcome<Synced>> {
+  const synced = await bringTogether(parts, from);
+  // A server that was put back to an older copy lacks what came since: it is given it again.
+  const putBack = !synced.ok && synced.problem.code === PUT_BACK && from.since > 0;
+  return putBack ? bringTogether(parts, compareAll) : synced;
+}
+
+async function bringTogether(parts: SyncParts, from: SyncMark): Promise<Outcome<Synced>> {
   const pending = await pendingOf(parts, from);
   if (!pending.ok) return pending;
-  let { since } = from;
-  let [sent, received, more] = [0, 0, true];
+  let { since, at } = from;
+  let [dealtWith, sent, received, more] = [0, 0, 0, true];
   const problems: Problem[] = [];
   let tallies: ReturnType<typeof openTally>[] = [];
-  while (more || sent < pending.value.length) {
-    const batch = pending.value.slice(sent, sent + (parts.batch ?? MOST_ENTRIES));
-    const answer = await exchange(parts, since, batch, sent + batch.length === pending.value.length);
+  while (more || dealtWith < pending.value.length) {
+    const batch = sealedBatch(parts.keys, pending.value, dealtWith, parts.batch ?? MOST_ENTRIES);
+    const last = batch.upTo === pending.value.length;
+    const answer = await exchange(parts, { since, at }, batch.sealed, last);
     if (!answer.ok) return answer;
+    problems.push(...batch.problems);
     const opened = answer.value.entries.map((sealed) => openEntry(parts.keys, sealed));
     const good = opened.flatMap((entry) => (entry.ok ? [entry.value] : []));
     problems.push(...opened.flatMap((entry) => (entry.ok ? [] : [entry.problem])));
     if (good.length > 0 && !(await parts.take(good))) return refused(...NOT_KEPT);
-    since = answer.value.seq;
-    more = answer.value.more;
-    sent += batch.length;
+    ({ seq: since, at, more } = answer.value);
+    dealtWith = batch.upTo;
+    sent += batch.sealed.length;
     received += good.length;
     tallies = answer.value.tallies.map((sealed) => openTally(parts.keys, sealed));
   }
   const here = parts.entries();
   problems.push(...missingOf(here, tallies));
   return answered({
-    mark: { since, stamp: here.at(-1)?.stamp ?? '', count: here.length },
+    mark: { since, at, stamp: here.at(-1)?.stamp ?? '', count: here.length },
     sent,
     received,
     problems,
   });
 }
+
+const PUT_BACK = 'sync/put-back';
 
 const NOT_KEPT = [
   'sync/not-kept',
@@ -102,14 +119,14 @@ async function pendingOf(
 
 function exchange(
   { keys, ask, device, entries }: SyncParts,
-  since: number,
-  batch: readonly Entry[],
+  place: Pick<SyncMark, 'since' | 'at'>,
+  batch: readonly SealedEntry[],
   last: boolean,
 ) {
   const request: ExchangeRequest = {
     journal: keys.journal,
-    since,
-    entries: batch.map((entry) => sealEntry(keys, entry)),
+    ...place,
+    entries: [...batch],
     ...(last && batch.length > 0 && { tally: sealTally(keys, tallyOf(entries(), device)) }),
   };
   return asked(ask, 'exchange', request, exchangeAnswer);
@@ -138,6 +155,13 @@ async function asked<Schema extends v.GenericSchema>(
       '',
       'The server does not let this device in: the key was changed on another device.',
       'Type the new phrase, or go on without the other device.',
+    );
+  if (answer.status === 409)
+    return refused(
+      PUT_BACK,
+      '',
+      'The server has another order of this journal than before.',
+      'Bring the devices in step once more.',
     );
   const read = v.safeParse(schema, answer.body);
   if (answer.status === 200 && read.success) return answered(read.output);

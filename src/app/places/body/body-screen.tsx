@@ -11,6 +11,7 @@ import { writeNumber } from '../../parts/write-number.ts';
 import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { body, weighIns } from '../../views/body-view.ts';
+import { withWeeksOut } from '../../views/show-view.ts';
 import { massUnit } from '../../views/mass-units.ts';
 import { Believed } from './believed.tsx';
 import { JumpSection } from './jump-section.tsx';
@@ -27,7 +28,9 @@ export function BodyScreen(): JSX.Element {
   return (
     <Page
       title="Body"
-      detail={last ? `${writeNumber(shown(last.massKg), 1, false)} ${unit} ${when}` : 'no weigh-in yet'}
+      detail={withWeeksOut(
+        last ? `${writeNumber(shown(last.massKg), 1, false)} ${unit} ${when}` : 'no weigh-in yet',
+      )}
     >
       <BodyParts />
       <ActionBar>

@@ -1,4 +1,4 @@
-import { useSignal, type Signal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { roundTo } from '#core/units/rounding.ts';
@@ -35,23 +35,8 @@ export function WeighInScreen(): JSX.Element {
   const marked = useSignal<readonly Circumstance[]>([]);
   const fat = useSignal<number | undefined>(undefined);
   const doubt = typed.value === undefined ? undefined : weighDoubt(read(typed.value), last);
-  const keep = async (kg: number): Promise<void> => {
-    const circumstances = [...marked.value];
-    const percent = fat.value;
-    const saved = await recordAll(
-      [
-        {
-          kind: 'body-weighed',
-          data: { massKg: roundTo(kg, 3), ...(circumstances.length > 0 && { circumstances }) },
-        },
-        ...(percent === undefined
-          ? []
-          : [{ kind: 'body-fat-measured' as const, data: { percent, method: 'impedance' as const } }]),
-      ],
-      { says: `Weighed in at ${roundTo(shown(kg), 1)} ${unit}` },
-    );
-    if (saved.status !== 'refused') go(pathTo('body'));
-  };
+  const keep = (kg: number): Promise<void> =>
+    keepWeight(kg, marked.value, fat.value, `${roundTo(shown(kg), 1)} ${unit}`);
   return (
     <Page title="Weigh in" back={pathTo('body')} busy>
       <Form
@@ -80,7 +65,7 @@ export function WeighInScreen(): JSX.Element {
           <Note>{`The scale also says ${fat.value} % body fat by impedance; it is kept with the weight.`}</Note>
         )}
         {doubt && typed.value !== undefined && <Doubt doubt={doubt} typed={typed.value} onKeep={keep} />}
-        <Unusual marked={marked} />
+        <Unusual marked={marked.value} onMarked={(circumstances) => (marked.value = circumstances)} />
         <ActionBar>
           <Button
             kind="next"
@@ -97,22 +82,49 @@ export function WeighInScreen(): JSX.Element {
   );
 }
 
-/** What makes this morning another than usual. */
-function Unusual({ marked }: { readonly marked: Signal<readonly Circumstance[]> }): JSX.Element {
+interface UnusualProps {
+  readonly marked: readonly Circumstance[];
+  readonly onMarked: (marked: readonly Circumstance[]) => void;
+}
+
+function Unusual({ marked, onMarked }: UnusualProps): JSX.Element {
   return (
     <Section title="Anything unusual" detail="An odd morning counts less">
       {CIRCUMSTANCES.map((one) => (
         <CheckField
           key={one}
           label={one}
-          checked={marked.value.includes(one)}
-          onChecked={(on) =>
-            (marked.value = on ? [...marked.value, one] : marked.value.filter((other) => other !== one))
-          }
+          checked={marked.includes(one)}
+          onChecked={(on) => onMarked(on ? [...marked, one] : marked.filter((other) => other !== one))}
         />
       ))}
     </Section>
   );
+}
+
+/** The weight, with how the morning was, and what the scale itself said of body fat. */
+async function keepWeight(
+  kg: number,
+  circumstances: readonly Circumstance[],
+  percent: number | undefined,
+  words: string,
+): Promise<void> {
+  const saved = await recordAll(
+    [
+      {
+        kind: 'body-weighed',
+        data: {
+          massKg: roundTo(kg, 3),
+          ...(circumstances.length > 0 && { circumstances: [...circumstances] }),
+        },
+      },
+      ...(percent === undefined
+        ? []
+        : [{ kind: 'body-fat-measured' as const, data: { percent, method: 'impedance' as const } }]),
+    ],
+    { says: `Weighed in at ${words}` },
+  );
+  if (saved.status !== 'refused') go(pathTo('body'));
 }
 
 interface DoubtProps {

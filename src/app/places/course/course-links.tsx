@@ -1,12 +1,21 @@
 import type { JSX } from 'preact';
+import { daysBetween } from '#core/units/civil-date.ts';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
+import { nextShow } from '../../views/show-view.ts';
+
+/** So near the show its last week, its day and the way back come first. */
+const NEAR_DAYS = 21;
 
 /** What is planned and decided around the course, and around the show itself. */
 export function CourseLinks(): JSX.Element {
+  const show = nextShow.value;
+  const near = show !== undefined && daysBetween(today.value, show.date) <= NEAR_DAYS;
   return (
     <>
+      {near && <ShowLinks />}
       <Section title="Plan">
         <List label="Plan">
           <ListRow
@@ -28,7 +37,7 @@ export function CourseLinks(): JSX.Element {
           />
         </List>
       </Section>
-      <ShowLinks />
+      {!near && <ShowLinks />}
     </>
   );
 }
@@ -45,7 +54,7 @@ export function ShowLinks(): JSX.Element {
         />
         <ListRow
           title="Last week"
-          detail="day by day, its rehearsal, and what is not planned"
+          detail="day by day, its rehearsal, and what this tool refuses"
           href={pathTo('course', 'last-week')}
         />
         <ListRow

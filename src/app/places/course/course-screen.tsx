@@ -1,17 +1,22 @@
 import type { JSX } from 'preact';
 import type { CourseAsk } from '#core/cycle/course-ask.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
+import { showOfWayBack } from '#core/cycle/afterwards-now.ts';
+import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { dayAndMonth } from '#core/words/dates.ts';
+import { dayAndMonth, weeksOut } from '#core/words/dates.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { Columns } from '../../parts/columns.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
+import { List, ListRow } from '../../parts/list.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
+import { ledger } from '../../state/open-journal.ts';
 import { checkInDue } from '../../views/check-in-view.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { outWords } from '../../views/show-view.ts';
@@ -43,6 +48,8 @@ export function CourseScreen(): JSX.Element {
 /** No show yet, no target yet, nothing weighed: what is lacking, and the way there. */
 function NoCourse({ problem }: { readonly problem: Problem }): JSX.Element {
   const weighs = problem.code.startsWith('body/');
+  const behind = problem.code === 'course/no-show' ? showOfWayBack(ledger.value, today.value) : undefined;
+  if (behind) return <Behind show={behind} />;
   return (
     <Page title="Course" detail={weighs ? 'no weigh-in yet' : 'no show yet'}>
       <EmptyState
@@ -61,6 +68,29 @@ function NoCourse({ problem }: { readonly problem: Problem }): JSX.Element {
         }
       />
       <ShowLinks />
+    </Page>
+  );
+}
+
+/** A show lies behind and none ahead: the way back comes first. */
+function Behind({ show }: { readonly show: DataOf<'show-set'> }): JSX.Element {
+  return (
+    <Page title="Course" detail={weeksOut(today.value, show.date)}>
+      <EmptyState
+        title={`${show.name} lies behind you.`}
+        words="The way back to eating enough comes first; the next show when the body has recovered."
+        action={
+          <Button kind="next" href={pathTo('course', 'afterwards')}>
+            The way back
+          </Button>
+        }
+      />
+      <ShowLinks />
+      <Section title="Ahead">
+        <List label="Ahead">
+          <ListRow title="Set the next show" href={pathTo('course', 'show', 'new')} />
+        </List>
+      </Section>
     </Page>
   );
 }

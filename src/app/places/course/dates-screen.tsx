@@ -15,7 +15,7 @@ import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { exportAs } from '../../state/copies.ts';
 import { ledger, recordAll } from '../../state/open-journal.ts';
-import { nextShow, outWords } from '../../views/show-view.ts';
+import { momentThere, nextShow, outWords } from '../../views/show-view.ts';
 import { download } from '../journal/download.ts';
 import { newId } from '../../views/new-id.ts';
 import { zoneWords } from './zone-field.tsx';
@@ -99,7 +99,8 @@ function ShowDateRow({ one }: { readonly one: Extract<SeasonDate, { type: 'show'
 function Usual(): JSX.Element | null {
   const show = showsFrom(ledger.value, today.value)[0];
   if (!show) return null;
-  const suggested = usualDates(ledger.value, show, today.value);
+  const { hereMinutes, thereMinutes } = momentThere(show.data);
+  const suggested = usualDates(ledger.value, show, today.value, thereMinutes - hereMinutes);
   if (suggested.length === 0) return null;
   return (
     <Section title="Usual before a show" detail="common practice; the organiser's own dates come first">

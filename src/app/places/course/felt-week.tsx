@@ -3,6 +3,7 @@ import { Caution } from '../../parts/caution.tsx';
 import { Note } from '../../parts/note.tsx';
 import { feltThisWeek } from '../../views/check-in-view.ts';
 import { health } from '../../views/health-view.ts';
+import './felt-week.css';
 
 /** The week's daily notes beside the weeks before, and the screen for too little energy where it speaks. */
 export function FeltWeek(): JSX.Element | null {
@@ -21,9 +22,11 @@ export function FeltWeek(): JSX.Element | null {
       {measures.length > 0 && (
         <Note>Your daily notes of this week; scores you do not tap stand as they say.</Note>
       )}
-      {measures.map(({ measure, words }) => (
-        <p key={measure}>{words}</p>
-      ))}
+      <ul class="felt-week">
+        {measures.map(({ measure, words }) => (
+          <li key={measure}>{words}</li>
+        ))}
+      </ul>
     </div>
   );
 }

@@ -8,6 +8,7 @@ import { Note } from '../../parts/note.tsx';
 import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { openCorrection } from './correction-draft.ts';
+import { say } from '../../views/say.ts';
 import { capital, chanceWords, moveWords } from './course-words.ts';
 import './proposal.css';
 
@@ -22,7 +23,7 @@ export function Proposal({ now }: { readonly now: CourseNow }): JSX.Element {
       detail={corrections.length > 0 ? `from ${dateWords(now.from)} on` : undefined}
     >
       <div class="stack">
-        {corrections.length === 0 && reasons.map((sentence) => <Note key={sentence}>{sentence}</Note>)}
+        {corrections.length === 0 && reasons.map((sentence) => <Note key={sentence}>{say(sentence)}</Note>)}
         {corrections.map((correction) => (
           <CorrectionRow key={moveWords(correction.change)} correction={correction} now={now} />
         ))}

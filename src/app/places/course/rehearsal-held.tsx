@@ -117,7 +117,7 @@ function Judge({ show, now, rehearsal }: HeldProps): JSX.Element {
           hint="which foods sat well, when the look was best, what to leave out"
           optional
         />
-        <Button records wide submits>
+        <Button kind={now.rehearse ? 'plain' : 'next'} records wide submits>
           Carry it over to the show
         </Button>
       </div>

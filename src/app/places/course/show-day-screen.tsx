@@ -13,11 +13,13 @@ import { Page } from '../../parts/page.tsx';
 import { RunRow, RunSheet } from '../../parts/run-sheet.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
 import { record } from '../../state/open-journal.ts';
 import { outWords } from '../../views/show-view.ts';
 import { planShowMeals, showDay, showPlanning } from '../../views/show-day-view.ts';
-import { showDetail } from '../day/show-row.tsx';
+import { PrintButton } from '../../print/print-button.tsx';
 import { ShowBag } from './show-bag.tsx';
+import { foodWords, ShowPaper } from './show-paper.tsx';
 import { ShowTimesScreen } from './show-times-screen.tsx';
 import { StageLate } from './stage-late.tsx';
 import { zoneWords } from './zone-field.tsx';
@@ -74,6 +76,9 @@ function Problems({ day }: { readonly day: ShowDayNow }): JSX.Element | null {
   return problem ? <Caution title={problem.message} words={problem.remedy} /> : null;
 }
 
+/** Stock of today may still be eaten so many days from now. Common practice, no source. */
+const FRESH_DAYS = 2;
+
 function Sheet({ day }: { readonly day: ShowDayNow }): JSX.Element {
   return (
     <Section
@@ -89,33 +94,40 @@ function Sheet({ day }: { readonly day: ShowDayNow }): JSX.Element {
           The day has no targets, so its small meals have no grams yet: adopt the last week, or set targets.
         </Note>
       )}
+      {day.daysOut > FRESH_DAYS && day.rows.some(({ plate }) => plate) && (
+        <Note>The plates are from what is in stock today; plan them anew the evening before.</Note>
+      )}
       <RunSheet>
         {day.rows.map((row) => (
           <SheetLine key={taskKey(row.task)} day={day} row={row} />
         ))}
       </RunSheet>
+      <div class="row">
+        <PrintButton>Print it for the bag</PrintButton>
+      </div>
+      <ShowPaper day={day} />
     </Section>
   );
 }
 
 function SheetLine({ day, row }: { readonly day: ShowDayNow; readonly row: ShowRow }): JSX.Element {
-  const { task, done, next, plate } = row;
+  const { task, done, next } = row;
   const state = done ? 'done' : next ? 'next' : 'planned';
-  const food = plate?.items
-    .map(({ name, grams }) => (grams === undefined ? name : `${Math.round(grams)} g ${name}`))
-    .join(', ');
-  const detail = food !== undefined && food !== '' ? food : day.macros ? showDetail(task) : undefined;
+  const detail = foodWords(row) || undefined;
   return (
     <RunRow at={task.at} title={task.title} detail={detail} state={state}>
-      {next && day.daysOut === 0 && task.type !== 'wake' ? <Act show={day.show.show} row={row} /> : undefined}
+      {next && day.daysOut === 0 && task.type !== 'wake' ? <Act day={day} row={row} /> : undefined}
     </RunRow>
   );
 }
 
 /** What the line that is next asks for: its plate weighed out, or a tick. */
-function Act({ show, row }: { readonly show: string; readonly row: ShowRow }): JSX.Element {
+function Act({ day, row }: { readonly day: ShowDayNow; readonly row: ShowRow }): JSX.Element | null {
   const { task, plate } = row;
+  const { show, date } = day.show;
   const says = `Done: ${task.title}`;
+  // Plates are weighed out on the run sheet of the day here, which is the show's own once one has travelled.
+  if (plate && today.value !== date) return null;
   return (
     <div class="row">
       {plate ? (

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { DoseItem } from '#core/cycle/doses-of-day.ts';
+import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -31,7 +32,16 @@ export function DoseScreen({ group }: { readonly group: string }): JSX.Element {
       {...(found && { detail: `at ${found.items[0]?.at}` })}
     >
       {found ? (
-        found.items.map((item) => <OneDose key={item.regimen} item={item} />)
+        <>
+          {found.items.map((item) => (
+            <OneDose key={item.regimen} item={item} />
+          ))}
+          <ActionBar>
+            <Button kind="next" wide records onPress={() => void takeDoses(found.items)}>
+              {found.items.length === 1 ? 'It is taken' : `All ${found.items.length} taken`}
+            </Button>
+          </ActionBar>
+        </>
       ) : (
         <EmptyState
           title="Nothing is left to take here."

@@ -20,6 +20,7 @@ import { DoseNotes } from './dose-notes.tsx';
 import { LeftToday } from './left-today.tsx';
 import { SheetRow } from './sheet-row.tsx';
 import { timeMarks } from './time-marks.ts';
+import { UrgentBlood } from './urgent-blood.tsx';
 
 /** The day's list: what is next, in time order, with grams. */
 export function RunSheetScreen(): JSX.Element {
@@ -27,6 +28,7 @@ export function RunSheetScreen(): JSX.Element {
   if (!day.shape) return <Unshaped />;
   return (
     <Page title="Day" detail={dayDetail(day)}>
+      <UrgentBlood />
       <TimeRule
         wake={day.shape.wake}
         sleep={day.shape.sleep}

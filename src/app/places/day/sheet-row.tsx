@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { DatedEvent } from '#core/course/read-course.ts';
 import type { EatenMeal, SheetItem, SheetMeal } from '#core/cycle/day-sheet.ts';
 import type { RunSheetRow } from '#core/cycle/run-sheet.ts';
 import { formatClock } from '#core/units/clock.ts';
@@ -44,7 +45,7 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
       );
     case 'task':
       return (
-        <RunRow at={at} title={thing.task.data.title} detail={thing.task.data.type} state={look}>
+        <RunRow at={at} title={thing.task.data.title} detail={taskWords(thing.task.data)} state={look}>
           {state !== 'done' && (
             <Button
               records
@@ -127,6 +128,12 @@ function MealRow({
 
 function names(items: readonly SheetItem[]): string {
   return capital(items.map((item) => item.name).join(', '));
+}
+
+/** The kind of task where its name does not say it, and how long it takes. */
+function taskWords({ title, type, minutes }: DatedEvent): string | undefined {
+  const kind = type === 'other' || title.toLowerCase().includes(type) ? [] : [type];
+  return [...kind, ...(minutes === undefined ? [] : [`${minutes} min`])].join(', ') || undefined;
 }
 
 function lateWords(minutes: number): string {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { lastComparable } from '#core/gym/beat/best-set.ts';
-import { kg, sentenceOfSet } from '#core/gym/session/set-words.ts';
+import { kg } from '#core/gym/session/set-words.ts';
 import { sessionWalk, type SessionWalk } from '#core/gym/session/session-walk.ts';
 import type { SetDone } from '#core/gym/session/counted-sets.ts';
 import { seriesOf } from '#core/gym/strength/series-of-step.ts';
@@ -15,6 +15,7 @@ import { pathTo } from '../../shell/route.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { say } from '../../views/say.ts';
 import { gym } from '../../views/training-view.ts';
+import { setWords } from './gym-words.ts';
 
 /** A session that was done, each exercise beside the time before. */
 export function DoneScreen({ session }: { readonly session: string }): JSX.Element {
@@ -77,7 +78,7 @@ function Exercise({
         {sets.map((set) => (
           <ListRow
             key={set.entry.id}
-            title={say(sentenceOfSet(set.data))}
+            title={setWords(set.data)}
             detail={beside(set)}
             href={pathTo('journal', 'entry', set.entry.id)}
           />
@@ -101,5 +102,5 @@ function beside(set: SetDone): string {
     ...(Math.abs(load) >= 0.05 ? [`${kg(Math.abs(load))} ${load > 0 ? 'heavier' : 'lighter'}`] : []),
     ...(reps === 0 ? [] : [`${Math.abs(reps)} ${reps > 0 ? 'more' : 'fewer'}`]),
   ];
-  return say(`last time ${sentenceOfSet(before.fact.data)}: ${moved.join(', ') || 'as much'}`);
+  return `last time ${setWords(before.fact.data)}: ${say(moved.join(', ')) || 'as much'}`;
 }

@@ -14,6 +14,7 @@ import { go, pathTo } from '../../shell/route.ts';
 import { ledger, record } from '../../state/open-journal.ts';
 import { training } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
+import { withWeeksOut } from '../../views/show-view.ts';
 import { StrengthSections } from './strength-sections.tsx';
 
 /** The session of today first, then what lifting tells. */
@@ -21,7 +22,10 @@ export function GymScreen(): JSX.Element {
   const { open, templates, suggested, conflicts } = training.value;
   const first = templates.find(({ data }) => data.template === suggested);
   return (
-    <Page title="Gym" detail={open ? 'a session is under way' : first && `today: ${first.data.name}`}>
+    <Page
+      title="Gym"
+      detail={withWeeksOut(open ? 'a session is under way' : first && `today: ${first.data.name}`)}
+    >
       <Columns wide="even">
         <div class="stack">
           {conflicts.length > 0 && <Caution title="Cardio" words={conflicts} />}

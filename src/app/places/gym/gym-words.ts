@@ -1,5 +1,6 @@
 import type { Exercise } from '#core/gym/book/exercise-book.ts';
-import { sentenceOfSet } from '#core/gym/session/set-words.ts';
+import { sentenceOfSet, wordsOfLoad } from '#core/gym/session/set-words.ts';
+import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import type { SetKind } from '#core/journal/kinds/gym-scheme.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { say } from '../../views/say.ts';
@@ -7,6 +8,10 @@ import { say } from '../../views/say.ts';
 /** A set in the athlete's own unit: "102.5 kg × 8, left, 1 in reserve". */
 export function setWords(set: DataOf<'set-done'>): string {
   return times(say(sentenceOfSet(set)));
+}
+
+export function loadWords(load: SetLoad): string {
+  return times(say(wordsOfLoad(load)));
 }
 
 function times(words: string): string {

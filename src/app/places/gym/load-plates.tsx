@@ -5,9 +5,9 @@ import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { Note } from '../../parts/note.tsx';
 import { implementsAtHand, machines } from '../../views/gym-view.ts';
 import { book } from '../../views/training-view.ts';
-import { say } from '../../views/say.ts';
 import { PlateDrawing } from './plate-drawing.tsx';
-import { changeWords, sideWords } from './plate-words.ts';
+import { changeWords, offWords, sideWords } from './plate-words.ts';
+import { barOf } from './set-draft.ts';
 import { loadables, plateChange, rampOn, stampKg, type Loadable, type StampedRamp } from './ramp-draft.ts';
 
 type Plates = DataOf<'weights-counted'>['plates'];
@@ -25,8 +25,8 @@ export function LoadPlates({ step, load, before, place }: LoadPlatesProps): JSX.
   const plates = book.value.weights(place)?.plates ?? [];
   if (plates.length === 0) return null;
   if (load.of === 'kg') {
-    const key = step.implement ?? step.exercise.implement;
-    const on = loadables(implementsAtHand.value, []).find(({ id }) => id === key);
+    const bar = barOf(step, implementsAtHand.value);
+    const [on] = bar ? loadables([bar], []) : [];
     if (!on) return null;
     return (
       <Side on={on} plates={plates} kg={load.kg} beforeKg={before?.of === 'kg' ? before.kg : undefined} />
@@ -67,7 +67,7 @@ function Side({ name, on, plates, kg, beforeKg }: SideProps): JSX.Element | null
   if (!top) return null;
   const before = beforeKg === undefined ? undefined : loaded(on, plates, beforeKg);
   const change = plateChange(before?.answer.sets.at(-1)?.perSide ?? [], top.perSide);
-  const { errorKg } = now.answer;
+  const off = offWords(on, kg, now);
   return (
     <div class="stack-close">
       <p>
@@ -83,7 +83,7 @@ function Side({ name, on, plates, kg, beforeKg }: SideProps): JSX.Element | null
           }))}
         />
       )}
-      {errorKg !== 0 && <Note>{say(now.answer.why[0] ?? '')}</Note>}
+      {off !== undefined && <Note>{off}</Note>}
     </div>
   );
 }

@@ -26,11 +26,9 @@ export function LoadedAs({ step, load, onLoad }: LoadedAsProps): JSX.Element {
   const open = useSignal(false);
   if (!open.value) {
     return (
-      <div class="row">
-        <Button kind="quiet" onPress={() => (open.value = true)}>
-          Loaded another way
-        </Button>
-      </div>
+      <Button kind="quiet" onPress={() => (open.value = true)}>
+        Loaded another way
+      </Button>
     );
   }
   const own = emptyLoad(step.exercise, step.machine, book.value);

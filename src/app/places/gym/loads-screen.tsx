@@ -13,8 +13,8 @@ import { draft } from '../../state/drafts.ts';
 import { implementsAtHand, machines, weights } from '../../views/gym-view.ts';
 import { gym } from '../../views/training-view.ts';
 import { loadUnit } from '../../views/load-units.ts';
-import { say } from '../../views/say.ts';
 import { emptyRamp, loadables, rampDraft, rampOn, type Loadable, type RampDraft } from './ramp-draft.ts';
+import { offWords } from './plate-words.ts';
 import { RampSets } from './ramp-sets.tsx';
 
 /** Warm-up sets to a top set, with the plates there are, drawn as they are loaded. */
@@ -53,6 +53,7 @@ function Ramp({ offered, plates }: RampProps): JSX.Element {
   });
   const on = offered.find(({ id }) => id === typed.value.on) ?? offered[0];
   const read = rampOn(on, plates, typed.value);
+  const off = read.ok && on ? offWords(on, typed.value.topKg ?? 0, read.value) : undefined;
   return (
     <Columns wide="last">
       <Section title="Up to">
@@ -69,9 +70,7 @@ function Ramp({ offered, plates }: RampProps): JSX.Element {
         {read.ok && on ? (
           <>
             <RampSets on={on} ramp={read.value} />
-            {read.value.answer.errorKg !== 0 && (
-              <Caution title="Not exactly" words={say(read.value.answer.why[0] ?? '')} />
-            )}
+            {off !== undefined && <Caution title="Not exactly" words={off} />}
           </>
         ) : (
           <Note>{read.ok ? '' : `${read.problem.message} ${read.problem.remedy}`}</Note>

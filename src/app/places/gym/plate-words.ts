@@ -1,5 +1,6 @@
 import type { Kilograms } from '#core/units/quantities.ts';
-import type { PlateChange, Stamp } from './ramp-draft.ts';
+import { loadUnit } from '../../views/load-units.ts';
+import type { Loadable, PlateChange, Stamp, StampedRamp } from './ramp-draft.ts';
 
 type StampOf = (kg: Kilograms) => Stamp;
 
@@ -21,4 +22,14 @@ export function changeWords(change: PlateChange, sides: 1 | 2, stampOf: StampOf)
 /** A drawn side in words, for those who do not see it. */
 export function sideWords(perSide: readonly Kilograms[], sides: 1 | 2, stampOf: StampOf): string {
   return `${sides === 2 ? 'Each side' : 'The peg'}, inside first: ${list(perSide, stampOf)}`;
+}
+
+/** What is said where the plates do not make the load; undefined where they do. */
+export function offWords(on: Loadable, wantedKg: Kilograms, { answer }: StampedRamp): string | undefined {
+  if (answer.errorKg === 0) return undefined;
+  const { unit, shown } = loadUnit.value;
+  const written = (kg: Kilograms): string => `${shown(kg)} ${unit}`;
+  if (on.emptyKg > wantedKg)
+    return `Empty it weighs ${written(on.emptyKg)} already, more than the ${written(wantedKg)} wanted.`;
+  return `${written(wantedKg)} cannot be made of these plates; ${written(wantedKg + answer.errorKg)} is the nearest.`;
 }

@@ -95,7 +95,7 @@ function LoadHints({ scheme, change }: SchemeFieldsProps): JSX.Element {
     <>
       {hangs && (
         <NumberField
-          label="Share of the set before"
+          label="Share of the top set"
           unit="%"
           min={10}
           max={100}
@@ -105,8 +105,8 @@ function LoadHints({ scheme, change }: SchemeFieldsProps): JSX.Element {
         />
       )}
       <NumberField
-        label="Load to begin with"
-        hint="only until there is a set to go by"
+        label="Load"
+        hint="stands each time; empty: by what was lifted last"
         unit={unit}
         decimals={2}
         min={0}

@@ -5,6 +5,7 @@ import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts'
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
+import { Columns } from '../../parts/columns.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
@@ -43,33 +44,45 @@ export function SessionScreen({ session }: { readonly session: string }): JSX.El
   const done = walk.steps.filter(({ state }) => state !== 'to come').length;
   return (
     <Page title={walk.title} detail={`${done} of ${walk.steps.length} sets`} back={pathTo('gym')} busy>
-      {at ? (
-        <SetEntry key={`${session} ${stepKey(at.step)} ${at.step.exercise.exercise}`} now={at} walk={walk} />
-      ) : (
-        <AllDone now={now.value} />
-      )}
-      {walk.notes.length > 0 && (
-        <Caution title="About the log" words={walk.notes.map(({ words }) => words)} />
-      )}
-      <Section title="The session">
-        <SessionSteps
-          walk={walk}
-          current={at?.step}
-          onGo={(step) => {
-            chosen.value = { session, key: stepKey(step) };
-            window.scrollTo({ top: 0 });
-          }}
-        />
-      </Section>
-      <Section title="Change or note">
-        <div class="row">
-          <Button href={pathTo('gym', 'change', session)}>Change the session</Button>
-          <Button href={pathTo('gym', 'pain', at?.step.exercise.exercise ?? '')}>Note pain</Button>
-          <Button records onPress={() => void end(session)}>
-            End the session
-          </Button>
+      <Columns wide="first">
+        <div class="set-sheet">
+          {at ? (
+            <SetEntry
+              key={`${session} ${stepKey(at.step)} ${at.step.exercise.exercise}`}
+              now={at}
+              walk={walk}
+            />
+          ) : (
+            <AllDone now={now.value} />
+          )}
         </div>
-      </Section>
+        <div class="stack">
+          {walk.notes.length > 0 && (
+            <Caution title="About the log" words={walk.notes.map(({ words }) => words)} />
+          )}
+          {walk.steps.length > 0 && (
+            <Section title="The session">
+              <SessionSteps
+                walk={walk}
+                current={at?.step}
+                onGo={(step) => {
+                  chosen.value = { session, key: stepKey(step) };
+                  window.scrollTo({ top: 0 });
+                }}
+              />
+            </Section>
+          )}
+          <Section title="Change or note">
+            <div class="row">
+              <Button href={pathTo('gym', 'change', session)}>Change the session</Button>
+              <Button href={pathTo('gym', 'pain', at?.step.exercise.exercise ?? '')}>Note pain</Button>
+              <Button records onPress={() => void end(session)}>
+                End the session
+              </Button>
+            </div>
+          </Section>
+        </div>
+      </Columns>
     </Page>
   );
 }
@@ -89,14 +102,20 @@ function AllDone({ now: { walk } }: { readonly now: SessionNow }): JSX.Element {
         title={walk.steps.length === 0 ? 'Nothing is planned in this session' : 'Every set is done'}
         words={
           walk.steps.length === 0
-            ? 'Add an exercise under "Change the session".'
+            ? 'Add exercises as you go; each is walked set by set.'
             : 'End the session to see it beside the last one.'
         }
       />
       <ActionBar>
-        <Button kind="next" records wide onPress={() => void end(walk.session.session)}>
-          End the session
-        </Button>
+        {walk.steps.length === 0 ? (
+          <Button kind="next" wide href={pathTo('gym', 'change', walk.session.session)}>
+            Add an exercise
+          </Button>
+        ) : (
+          <Button kind="next" records wide onPress={() => void end(walk.session.session)}>
+            End the session
+          </Button>
+        )}
       </ActionBar>
     </>
   );

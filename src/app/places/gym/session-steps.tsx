@@ -1,10 +1,9 @@
 import type { JSX } from 'preact';
-import { sentenceOfSet } from '#core/gym/session/set-words.ts';
 import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts';
 import { Button } from '../../parts/button.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
-import { say } from '../../views/say.ts';
+import { setWords } from './gym-words.ts';
 import { oneMore } from './set-draft.ts';
 import { setName } from './set-card.tsx';
 
@@ -93,7 +92,7 @@ function StepRow({ step, many, current, onGo }: StepRowProps): JSX.Element {
   return (
     <ListRow
       title={title}
-      detail={step.done ? say(sentenceOfSet(step.done.data)) : 'left out'}
+      detail={step.done ? setWords(step.done.data) : 'left out'}
       state={step.done ? 'done' : 'plain'}
     />
   );
@@ -105,12 +104,7 @@ function Extra({ walk: { extra } }: { readonly walk: SessionWalk }): JSX.Element
     <Section level={3} title="Beyond the plan">
       <List>
         {extra.map((set) => (
-          <ListRow
-            key={set.entry.id}
-            title={say(sentenceOfSet(set.data))}
-            detail={set.data.exercise}
-            state="done"
-          />
+          <ListRow key={set.entry.id} title={setWords(set.data)} detail={set.data.exercise} state="done" />
         ))}
       </List>
     </Section>

@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
 import type { StepNow } from '#core/cycle/gym-now.ts';
-import { sentenceOfSet, wordsOfLoad } from '#core/gym/session/set-words.ts';
 import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import { dayAndMonth } from '#core/words/dates.ts';
 import { Caution } from '../../parts/caution.tsx';
@@ -9,7 +8,7 @@ import { Note } from '../../parts/note.tsx';
 import type { Why } from '../../parts/why.ts';
 import { say } from '../../views/say.ts';
 import { sourceWords } from '../../views/source-words.ts';
-import { cautionWords } from './gym-words.ts';
+import { cautionWords, loadWords, setWords } from './gym-words.ts';
 import './set-card.css';
 
 interface SetCardProps {
@@ -30,7 +29,7 @@ export function SetCard({ now, load, reps }: SetCardProps): JSX.Element {
         <span class="set-kind">{`${setName(step)}${side}`}</span>
       </p>
       <p class="set-window">
-        <span class="set-load">{say(wordsOfLoad(load))}</span>
+        <span class="set-load">{loadWords(load)}</span>
         <span class="set-reps">
           <span class="set-times" aria-hidden="true">
             ×
@@ -72,7 +71,7 @@ function Towards({ now: { beat, warmUps } }: { readonly now: StepNow }): JSX.Ele
   const { load, reps } = beat.asked;
   return (
     <Figure
-      value={say(`towards ${wordsOfLoad(load)} × ${reps}`)}
+      value={`towards ${loadWords(load)} × ${reps}`}
       size="line"
       label="Warming up"
       why={{ title: 'The warm-up', sentences: [...(warmUps?.why ?? []), ...beat.why] }}
@@ -95,13 +94,13 @@ function Marks({ now: { beat, step }, load }: Pick<SetCardProps, 'now' | 'load'>
       {last && (
         <div>
           <dt>{`Last, ${dayAndMonth(last.day)}`}</dt>
-          <dd>{say(sentenceOfSet(last.fact.data))}</dd>
+          <dd>{setWords(last.fact.data)}</dd>
         </div>
       )}
       {best && best.fact !== last?.fact && (
         <div>
           <dt>{`Best, ${dayAndMonth(best.day)}`}</dt>
-          <dd>{say(sentenceOfSet(best.fact.data))}</dd>
+          <dd>{setWords(best.fact.data)}</dd>
         </div>
       )}
       <div>

@@ -7,6 +7,8 @@ import type { SessionWalk, WalkedStep } from '#core/gym/session/session-walk.ts'
 import { setLoad, type SetLoad } from '#core/journal/kinds/gym-load.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
+import type { Implement } from '../../views/gym-view.ts';
+import { stampKg } from './ramp-draft.ts';
 
 /** What is typed of the set under the bar; what is absent stands as it was suggested. */
 export const setDraft = v.strictObject({
@@ -28,29 +30,42 @@ export interface SuggestedSet {
 type Done = SessionWalk['sets'][number];
 
 /**
- * What a set starts from, so that one press logs an ordinary one (GYM-96): a warm-up as it was laid; a back-off or drop as
- * its share of the set before; else what is asked; else this session's last set of the exercise; else what the plan says.
+ * What a set starts from, so that one press logs an ordinary one (GYM-96): a warm-up as it was laid; else what is asked;
+ * else this session's last set of the exercise, a drop lighter than it; else what the plan says, or the empty bar.
  */
 export function suggestedSet(
   { step, warmUps, beat }: StepNow,
   walk: SessionWalk,
   book: ExerciseBook,
+  bars: readonly Implement[],
 ): SuggestedSet {
   const warm = step.set === 'warm-up' ? warmUps?.sets[step.number - 1] : undefined;
   if (warm) return warm;
-  const before = setBefore(walk, step);
+  if (beat.asked && step.set !== 'warm-up') return beat.asked;
   const fewest = step.target.reps?.min;
-  const shared = before && sharedLoad(step, before, walk.session.place, book);
-  if (shared) return { load: shared, reps: fewest ?? before.data.reps };
-  if (beat.asked) return beat.asked;
-  if (before) return { load: before.data.load, reps: before.data.reps };
+  const before = setBefore(walk, step);
+  if (before) {
+    const { load, reps } = before.data;
+    return step.set === 'drop' ? { load: dropped(load, walk, book), reps: fewest ?? reps } : { load, reps };
+  }
   const empty = emptyLoad(step.exercise, step.machine, book);
-  const { loadKg } = step.target;
-  return { load: loadKg === undefined ? empty : withFigure(empty, loadKg), reps: fewest ?? USUAL_REPS };
+  const bar = empty.of === 'kg' ? barOf(step, bars) : undefined;
+  const kg = step.target.loadKg ?? (bar && stampKg(bar.empty));
+  return { load: kg === undefined ? empty : withFigure(empty, kg), reps: fewest ?? USUAL_REPS };
+}
+
+/** The bar of a step: as described, else the only one there is where a barbell carries the load. */
+export function barOf(
+  { exercise, implement }: WalkedStep,
+  bars: readonly Implement[],
+): Implement | undefined {
+  const key = implement ?? exercise.implement;
+  if (key !== undefined) return bars.find((bar) => bar.implement === key);
+  return exercise.carrier === 'barbell' && bars.length === 1 ? bars[0] : undefined;
 }
 
 const USUAL_REPS = 8;
-/** A drop takes off about a fifth where the plan names no share (common practice, no source). */
+/** A first drop takes off about a fifth where the plan names no share (common practice, no source). */
 const DROP_SHARE = 0.8;
 
 /** The last set of the slot and side in this session. */
@@ -64,17 +79,10 @@ function setBefore(walk: SessionWalk, { slot, side, set, exercise }: WalkedStep)
   );
 }
 
-function sharedLoad(
-  { set, target }: WalkedStep,
-  { data: { load } }: Done,
-  place: string | undefined,
-  book: ExerciseBook,
-): SetLoad | undefined {
-  if (set === 'rest-pause') return load;
-  const share = target.share ?? (set === 'drop' ? DROP_SHARE : undefined);
+function dropped(load: SetLoad, { session }: SessionWalk, book: ExerciseBook): SetLoad {
   const figure = figureOfLoad(load);
-  if (share === undefined || figure === undefined || figure <= 0) return undefined;
-  return withFigure(load, nearestFigure(load, share * figure, book, place));
+  if (figure === undefined || figure <= 0) return load;
+  return withFigure(load, nearestFigure(load, DROP_SHARE * figure, book, session.place));
 }
 
 /** The one peg of a sled: its plates. */

@@ -14,6 +14,7 @@ import { StepperField } from '../../parts/stepper-field.tsx';
 import { currentMs } from '../../state/moments.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
+import { implementsAtHand } from '../../views/gym-view.ts';
 import { book, gym, push } from '../../views/training-view.ts';
 import { LoadFields } from './load-fields.tsx';
 import { LoadPlates } from './load-plates.tsx';
@@ -47,15 +48,15 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
     typed.value = { ...typed.value, ...part };
     problem.value = undefined;
   };
-  const suggested = suggestedSet(now, walk, book.value);
+  const suggested = suggestedSet(now, walk, book.value, implementsAtHand.value);
   const load = typed.value.load ?? suggested.load;
   const reps = typed.value.reps ?? suggested.reps;
   const before = walk.sets.findLast(({ data }) => data.slot === now.step.slot && data.side === now.step.side);
   const lastSetMs = walk.sets.at(-1)?.epochMs;
   return (
     <>
-      <SetCard now={now} load={load} reps={reps} />
       <RestClock lastSetMs={lastSetMs} wantedSeconds={now.step.target.restSeconds} />
+      <SetCard now={now} load={load} reps={reps} />
       {push.value.push === 'match' && <Note>{push.value.words}</Note>}
       <div class="stack">
         <LoadFields
@@ -81,7 +82,12 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
             onValue={(value) => change({ rir: Number(value) })}
           />
         )}
-        <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
+        <div class="row">
+          <Button records onPress={() => void skip(now, session)}>
+            Leave out this set
+          </Button>
+          <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
+        </div>
         {problem.value && <Note>{`${problem.value.message} ${problem.value.remedy}`}</Note>}
       </div>
       <ActionBar>
@@ -94,9 +100,6 @@ export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
           }
         >
           Set done
-        </Button>
-        <Button records label="Leave out this set" onPress={() => void skip(now, session)}>
-          Leave out
         </Button>
       </ActionBar>
     </>

@@ -11,6 +11,7 @@ import {
   readLine,
   readPanelDraft,
   sameAs,
+  withUnit,
   type ValueDraft,
 } from './panel-draft.ts';
 
@@ -80,6 +81,15 @@ describe('a panel as it is typed', () => {
       text: '',
     });
     expect(lineFor('glucose', undefined).unit).toBe('mg/dL');
+  });
+
+  it('[HLT-19] an interval goes with its unit, and comes back with the one it was printed in', () => {
+    const last = { name: 'Glucose', value: 84, unit: 'mg/dL', interval: { low: 70, high: 99 } };
+    const other = withUnit(lineFor('glucose', last), 'mmol/L', last);
+    expect([other.unit, other.low, other.high]).toEqual(['mmol/L', undefined, undefined]);
+    expect(withUnit(other, 'mg/dL', last)).toMatchObject({ unit: 'mg/dL', low: 70, high: 99 });
+    const bare = line('ALT', '31', '', { high: 35 });
+    expect(withUnit(bare, 'U/L', undefined)).toMatchObject({ unit: 'U/L', high: 35 });
   });
 
   it('[HLT-19] the same panel typed a second time is known again', () => {

@@ -50,6 +50,16 @@ export function lineFor(name: string, last: LabValue | undefined): ValueDraft {
   };
 }
 
+/**
+ * A line in another unit: an interval belongs to the unit it was printed in, so it goes with it, unless the laboratory printed
+ * one in the new unit before. A line that had no unit keeps its interval.
+ */
+export function withUnit(line: ValueDraft, unit: string, last?: LabValue): ValueDraft {
+  if (unit === line.unit || line.unit === '') return { ...line, unit, unitConfirmed: false };
+  const interval = last?.unit === unit ? last.interval : undefined;
+  return { ...line, unit, unitConfirmed: false, low: interval?.low, high: interval?.high };
+}
+
 /** A panel of the journal, to be corrected. */
 export function draftOfPanel(panel: DrawnPanel): PanelDraft {
   const { date, time, fastedHours, hoursSinceHardTraining, haemolysed } = panel.drawn;

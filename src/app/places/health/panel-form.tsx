@@ -1,5 +1,5 @@
 import { signal, useSignal } from '@preact/signals';
-import type { JSX } from 'preact';
+import type { JSX, TargetedKeyboardEvent } from 'preact';
 import type { LabValue } from '#core/journal/kinds/lab-value.ts';
 import { analyteByName } from '#core/health/panel/find-analyte.ts';
 import { hoursSinceTraining, panelsIn, takingBefore } from '#core/health/panel/panel-from-journal.ts';
@@ -161,16 +161,19 @@ function Values({ typed, change }: FormProps): JSX.Element {
           {`The list of ${dayAndMonth(last.drawn.date)} again, ${last.values.length} values`}
         </Button>
       )}
-      {typed.values.map((line, place) => (
-        <PanelValueFields
-          key={place}
-          line={line}
-          place={place}
-          sex={sex}
-          set={(part) => set(place, part)}
-          drop={() => change({ values: typed.values.filter((_, at) => at !== place) })}
-        />
-      ))}
+      <div class="stack" onKeyDown={toNextValue}>
+        {typed.values.map((line, place) => (
+          <PanelValueFields
+            key={place}
+            line={line}
+            place={place}
+            sex={sex}
+            last={lastValueOf(line.name)}
+            set={(part) => set(place, part)}
+            drop={() => change({ values: typed.values.filter((_, at) => at !== place) })}
+          />
+        ))}
+      </div>
       <SearchField
         label="Add what was measured"
         hint="as the report names it: ALT, ferritin, free T3"
@@ -186,6 +189,14 @@ function Values({ typed, change }: FormProps): JSX.Element {
       />
     </div>
   );
+}
+
+/** Enter goes on to the next value: a report is copied from top to bottom without looking up. */
+function toNextValue(event: TargetedKeyboardEvent<HTMLDivElement>): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  event.preventDefault();
+  const values = [...event.currentTarget.querySelectorAll<HTMLInputElement>('.lab-line-value input')];
+  values[values.indexOf(event.target) + 1]?.focus();
 }
 
 /** How the laboratory printed it last, newest panel first. */

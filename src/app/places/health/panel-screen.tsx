@@ -40,13 +40,11 @@ export function PanelScreen({ panel }: { readonly panel: string }): JSX.Element 
       back={pathTo('health')}
     >
       <UrgentCautions cautions={reading.cautions} />
-      <Columns wide="first">
+      <Columns wide="last">
+        <Beware reading={reading} />
         <div class="stack">
           <Results reading={reading} />
           <DerivedValues reading={reading} />
-        </div>
-        <div class="stack">
-          <Beware reading={reading} />
           <State reading={reading} />
         </div>
       </Columns>

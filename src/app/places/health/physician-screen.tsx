@@ -50,9 +50,11 @@ function Sheet({ sheet, whose }: { readonly sheet: PhysicianSheet; readonly whos
           ))}
           <p>{sheet.drawn.join('; ')}.</p>
           <Values sheet={sheet} />
-          <Lines title="Worked out from these" lines={sheet.derived} />
           <div class="physician-columns">
-            <Lines title="Taken in the week before" lines={sheet.taken} />
+            <div class="stack">
+              <Lines title="Worked out from these" lines={sheet.derived} />
+              <Lines title="Taken in the week before" lines={sheet.taken} />
+            </div>
             <Lines title="Training and how it felt" lines={sheet.training} />
           </div>
           <Lines title="Questions" lines={sheet.questions} />

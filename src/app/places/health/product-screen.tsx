@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import type { ProductNow } from '#core/cycle/supplements-now.ts';
+import { refuseDose } from '#core/health/supplements/refuse-dose.ts';
 import { readLabel } from '#core/health/supplements/read-label.ts';
 import { dateWords } from '#core/words/dates.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
@@ -63,9 +64,17 @@ export function ProductScreen({ supplement }: { readonly supplement: string }): 
 }
 
 function Regimens({ now: { product, regimens } }: { readonly now: ProductNow }): JSX.Element {
+  const never = refuseDose(product, 1);
   return (
     <Section title="When it is taken">
       {regimens.length === 0 && <Note>It has no regimen, so the run sheet does not name it.</Note>}
+      {regimens.length === 0 && never && (
+        <Caution
+          title="No dose of it would be planned"
+          words={never.words}
+          source={sourceWords(never.source)}
+        />
+      )}
       <List label="Regimens">
         {regimens.map((one) => (
           <ListRow

@@ -52,11 +52,12 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
       {answer.cautions.filter(isOwn).map(({ words, source }) => (
         <Caution key={words} words={words} source={source} />
       ))}
-      <Section title="Vitamins and minerals" detail="tap a sum for its parts and the limit's source">
+      <Section title="Vitamins and minerals" detail="tap a sum for its products and the limit's source">
         <Nutrients answer={answer} />
         <Note>
-          What counts differs: "all sources" counts food too, which this journal knows of only for sodium and
-          potassium; there the true sum is higher than shown.
+          What counts differs. "Food too": every source counts, and this journal knows only the sodium and
+          potassium of food, so the true sum is higher than shown. "Added": what is added to food or swallowed
+          as such. "Not food": supplements alone. "None": that body has set no limit.
         </Note>
       </Section>
       <Caffeine answer={answer} />
@@ -88,7 +89,7 @@ function Nutrients({ answer }: { readonly answer: SumAnswer }): JSX.Element {
       rows={answer.nutrients.map((nutrient) => ({
         name: (
           <>
-            {nutrient.name} {nutrient.duplicate && <Tag>{`${nutrient.parts.length} products`}</Tag>}
+            {nutrient.name} {nutrient.duplicate && <Tag>{`in ${nutrient.parts.length}`}</Tag>}
           </>
         ),
         sum: <SumFigure nutrient={nutrient} />,
@@ -138,14 +139,22 @@ function whyLimit(body: string, limit: LimitCheck): string {
   return `${body}: ${limit.basis} ${figure(limit.perDay)} a day${words}, counting ${limit.counted}; ${Math.round(limit.percent)} % of it.${food}${seen}`;
 }
 
+/** What counts towards a limit, short enough for a phone; the reasons say it in full. */
+const SCOPES: Readonly<Record<LimitCheck['counted'], string>> = {
+  'all sources': 'food too',
+  'added forms': 'added',
+  'supplements only': 'not food',
+};
+
 function limitWords(limits: readonly LimitCheck[]): JSX.Element | string {
-  if (limits.length === 0) return 'none set';
+  if (limits.length === 0) return 'none';
   return (
     <>
       {limits.map((limit) => (
         <span key={`${limit.perDay} ${limit.counted} ${limit.words ?? ''}`} class="limit-cell">
-          {`${figure(limit.perDay)}${limit.over ? ', over' : ''}`}
-          <span class="limit-scope">{limit.counted}</span>
+          {figure(limit.perDay)}
+          <span class="limit-scope">{SCOPES[limit.counted]}</span>
+          {limit.over && <span class="limit-over">over</span>}
         </span>
       ))}
     </>

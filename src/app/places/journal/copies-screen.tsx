@@ -40,7 +40,10 @@ export function CopiesScreen(): JSX.Element {
           Save a copy of the journal
         </Button>
         <Note>{ageWords(exportedAgeDays.value)}</Note>
-        <Button onPress={() => void saveTable()}>Save as a table (CSV)</Button>
+        <div class="row">
+          <Button onPress={() => void saveAs('csv')}>Save as a table (CSV)</Button>
+          <Button onPress={() => void saveAs('fhir')}>Save blood and body (FHIR)</Button>
+        </div>
       </Section>
       <Section title="In" detail="Entries already here are passed over; nothing is overwritten">
         <FileField
@@ -113,9 +116,9 @@ function saveCopy(): void {
   noteExported();
 }
 
-/** A table is for a spreadsheet; it does not count as the copy to fall back on. */
-async function saveTable(): Promise<void> {
-  const file = await exportAs('csv', today.value);
+/** A table is for a spreadsheet, FHIR for a physician's system; neither counts as the copy to fall back on. */
+async function saveAs(format: string): Promise<void> {
+  const file = await exportAs(format, today.value);
   if (file) download(file.name, file.text, file.mediaType);
 }
 

@@ -12,6 +12,7 @@ import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { capital, kitchen } from '../../views/kitchen-view.ts';
+import { withWeeksOut } from '../../views/show-view.ts';
 import { week } from '../../views/week-view.ts';
 import { needsEye, shelfWords } from './shelf-words.ts';
 
@@ -27,7 +28,7 @@ export function KitchenScreen(): JSX.Element {
   const { stock } = kitchen.value;
   const empty = stock.foods.length === 0 && stock.batches.length === 0;
   return (
-    <Page title="Kitchen" detail={headline(stock.batches)}>
+    <Page title="Kitchen" detail={withWeeksOut(headline(stock.batches))}>
       {stock.notes.map((note) => (
         <Caution key={`${note.code} ${note.path} ${note.message}`} title={note.message} words={note.remedy} />
       ))}
