@@ -104,8 +104,7 @@ function exchange(
   counts: SyncCounts,
 ): ExchangeAnswer | undefined {
   if (since > 0 && store.chainAt(journal, since) !== at) return undefined;
-  if (entries.length > 0) store.append(journal, entries);
-  if (tally) store.setTally(journal, tally);
+  if (entries.length > 0 || tally) store.append(journal, entries, tally);
   const { kept, more } = pageAfter(store, journal, since);
   counts.exchanges += 1;
   counts.entriesTaken += entries.length;

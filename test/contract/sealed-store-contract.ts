@@ -47,8 +47,8 @@ export function sealedStoreContract(name: string, open: () => SealedStore): void
     store.enter('one', 'digest');
     store.append('one', [entry('a')]);
     store.append('two', [entry('b')]);
-    store.setTally('one', entry('tally'));
-    store.setTally('one', entry('tally', 'CCCC'));
+    store.append('one', [], entry('tally'));
+    store.append('one', [entry('c')], entry('tally', 'CCCC'));
     expect(store.tallies('one')).toEqual([entry('tally', 'CCCC')]);
     expect(store.tallies('two')).toEqual([]);
     store.drop('one');

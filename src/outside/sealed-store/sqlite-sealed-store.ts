@@ -29,7 +29,11 @@ export function openSqliteStore(file: string): SealedStore {
   return {
     knows: (journal) => database.get('select 1 from journal where name = ?', journal) !== null,
     enter: (journal, digest) => enter(database, journal, digest),
-    append: (journal, entries) => append(database, journal, entries),
+    append: (journal, entries, tally) =>
+      within(database, () => {
+        if (tally) setTally(database, journal, tally);
+        return append(database, journal, entries);
+      }),
     after: (journal, seq, limit) =>
       database
         .all(
@@ -45,14 +49,6 @@ export function openSqliteStore(file: string): SealedStore {
       database
         .all('select id from entry where journal = ? order by seq', [journal])
         .map((row) => textOf(row, 'id')),
-    setTally: (journal, { id, stamp, body }) => {
-      database.run('insert or replace into tally (journal, id, stamp, body) values (?, ?, ?, ?)', [
-        journal,
-        id,
-        stamp,
-        body,
-      ]);
-    },
     tallies: (journal) =>
       database
         .all('select id, stamp, body from tally where journal = ? order by id', [journal])
@@ -78,6 +74,15 @@ export function openSqliteStore(file: string): SealedStore {
   };
 }
 
+function setTally(database: Database, journal: string, { id, stamp, body }: SealedEntry): void {
+  database.run('insert or replace into tally (journal, id, stamp, body) values (?, ?, ?, ?)', [
+    journal,
+    id,
+    stamp,
+    body,
+  ]);
+}
+
 function enter(database: Database, journal: string, digest: string): Entrance {
   database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]);
   const row = database.get('select access from journal where name = ?', journal);
@@ -85,26 +90,24 @@ function enter(database: Database, journal: string, digest: string): Entrance {
 }
 
 function append(database: Database, journal: string, entries: readonly SealedEntry[]): number {
-  return within(database, () => {
-    const row = database.get(
-      'select seq, chain from entry where journal = ? order by seq desc limit 1',
-      journal,
-    );
-    let [last, chain] = row === null ? [0, ''] : [Number(row['seq']), textOf(row, 'chain')];
-    const insert = database.prepare(
-      'insert or ignore into entry (journal, seq, id, stamp, body, chain) values (?, ?, ?, ?, ?, ?)',
-    );
-    try {
-      for (const { id, stamp, body } of entries) {
-        const next = linkOf(chain, id, body);
-        if (insert.run([journal, last + 1, id, stamp, body, next]).changes > 0)
-          [last, chain] = [last + 1, next];
-      }
-    } finally {
-      insert.finalize();
+  const row = database.get(
+    'select seq, chain from entry where journal = ? order by seq desc limit 1',
+    journal,
+  );
+  let [last, chain] = row === null ? [0, ''] : [Number(row['seq']), textOf(row, 'chain')];
+  const insert = database.prepare(
+    'insert or ignore into entry (journal, seq, id, stamp, body, chain) values (?, ?, ?, ?, ?, ?)',
+  );
+  try {
+    for (const { id, stamp, body } of entries) {
+      const next = linkOf(chain, id, body);
+      if (insert.run([journal, last + 1, id, stamp, body, next]).changes > 0)
+        [last, chain] = [last + 1, next];
     }
-    return last;
-  });
+  } finally {
+    insert.finalize();
+  }
+  return last;
 }
 
 /** Whoever names a link has heard exactly what led to it. */
