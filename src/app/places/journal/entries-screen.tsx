@@ -97,6 +97,14 @@ export function EntriesScreen(): JSX.Element {
 
 function CopyAge(): JSX.Element {
   const age = exportedAgeDays.value;
+  if (age === undefined && syncing.value.status === 'in step') {
+    return (
+      <Caution
+        title="No copy saved as a file"
+        words="The server has the journal sealed; only the phrase opens it. Print the recovery sheet under Devices, or save a copy."
+      />
+    );
+  }
   if (age === undefined) {
     return (
       <Caution
