@@ -28,6 +28,11 @@ async function weighIn(page: Page, kilograms: string): Promise<void> {
   await page.getByText(`Weighed in at ${kilograms} kg`).waitFor();
 }
 
+async function phraseOn(page: Page): Promise<string[]> {
+  await page.locator('.key-words li').nth(23).waitFor();
+  return page.locator('.key-words li').allTextContents();
+}
+
 /** The whole journal as the file that leaves the device. */
 async function copyOf(page: Page): Promise<string> {
   await page.goto(`${app.address()}#/journal/copies`);
@@ -48,7 +53,7 @@ describe('two devices', () => {
     await one.page.getByRole('button', { name: 'Make a key and begin' }).click();
     await one.page.getByText(/^In step at/).waitFor();
     await one.page.getByRole('button', { name: 'Show the phrase' }).click();
-    const words = await one.page.locator('.key-words li').allTextContents();
+    const words = await phraseOn(one.page);
     expect(words).toHaveLength(24);
     for (const viewport of [TALL, DESKTOP]) {
       await one.page.setViewportSize(viewport);
@@ -92,6 +97,13 @@ describe('two devices', () => {
     expect(here).toContain('68.1');
     expect(await copyOf(two.page)).toBe(here);
 
+    // The sealed copy opens where the key is, and nowhere else.
+    const sealing = one.page.waitForEvent('download');
+    await one.page.getByRole('button', { name: 'Save a sealed copy' }).click();
+    const sealed = await (await sealing).path();
+    await two.page.getByLabel('A copy of a journal').setInputFiles(sealed);
+    await two.page.getByText(/^0 entries came in, \d+ were here already/).waitFor();
+
     // A new key: the other device hears that it is out, and comes in again by the new phrase.
     await toDevices(one.page);
     await one.page.getByRole('button', { name: 'Make a new key' }).click();
@@ -102,8 +114,12 @@ describe('two devices', () => {
     await two.page.getByText(/the key was changed on another device/).waitFor();
     await settle(two.page);
     await two.page.getByRole('button', { name: 'Stop on this device' }).click();
+    await two.page.goto(`${app.address()}#/journal/copies`);
+    await two.page.getByLabel('A copy of a journal').setInputFiles(sealed);
+    await two.page.getByText(/sealed with a key that this device does not have/).waitFor();
+    await toDevices(two.page);
     await one.page.getByRole('button', { name: 'Show the phrase' }).click();
-    const next = await one.page.locator('.key-words li').allTextContents();
+    const next = await phraseOn(one.page);
     expect(next).not.toEqual(words);
     await settle(two.page);
     await two.page.getByRole('textbox', { name: 'Phrase' }).fill(next.join(' '));

@@ -9,6 +9,7 @@ import { today } from './clock.ts';
 import { ledger } from './ledger.ts';
 import { localMemory } from './local-memory.ts';
 import { commit } from './saving.ts';
+import { syncKeys } from './sync.ts';
 
 const DAY_MS = 86_400_000;
 /** Some hundred years of entries; what is larger is no journal and would only exhaust the device. */
@@ -31,6 +32,14 @@ export interface Imported {
 /** The whole journal as JSON Lines, held entries too. */
 export function journalText(): string {
   return writeJournal(ledger.peek().entries());
+}
+
+/** The whole journal sealed with its key; undefined where it has none. */
+export async function sealedText(): Promise<string | undefined> {
+  const keys = await syncKeys();
+  if (!keys) return undefined;
+  const { sealFile } = await import('#outside/seal/sealed-file.ts');
+  return sealFile(keys, ledger.peek().entries());
 }
 
 /** Call once the copy is on its way out of this browser. */
@@ -64,6 +73,8 @@ export async function importFile(file: File): Promise<Imported> {
   const { journalImports, linesOfBytes } = await formats();
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
   const text = lines.map((line) => line ?? '\uFFFD').join('\n');
+  const { isSealedFile, openFile } = await import('#outside/seal/sealed-file.ts');
+  if (isSealedFile(text)) return takeFile(openFile(await syncKeys(), text));
   const format = journalImports.find((candidate) => candidate.recognises(file.name, text));
   return takeFile(
     format ? format.read(text, { day: today.peek(), into: ledger.peek() }) : readJournal(lines),

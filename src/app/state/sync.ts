@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import type { Entry } from '#core/journal/entry.ts';
 import { sameEntry } from '#core/journal/same-entry.ts';
 import type { Outcome, Problem } from '#core/problems/problem.ts';
+import type { JournalKeys } from '#outside/seal/journal-keys.ts';
 import type { Ask, SyncMark } from '#outside/sync/synchronize.ts';
 import { device } from './device.ts';
 import { phase, which } from './journals.ts';
@@ -79,6 +80,12 @@ export async function joinSync(phrase: string): Promise<Outcome<Uint8Array>> {
   keepSecret(secret.value);
   await syncAnew();
   return secret;
+}
+
+/** The keys of this journal; undefined where none were made, and for the invented athlete's. */
+export async function syncKeys(): Promise<JournalKeys | undefined> {
+  const secret = isOn() ? keptSecret() : undefined;
+  return secret && (await parts()).journalKeys(secret);
 }
 
 /** The phrase of this journal's key; undefined where none was made. */

@@ -20,8 +20,10 @@ import {
   journalText,
   noteExported,
   persisted,
+  sealedText,
 } from '../../state/copies.ts';
 import { openWhich, which } from '../../state/journals.ts';
+import { syncing } from '../../state/sync.ts';
 import { download } from './download.ts';
 
 interface Outcome {
@@ -40,6 +42,14 @@ export function CopiesScreen(): JSX.Element {
           Save a copy of the journal
         </Button>
         <Note>{ageWords(exportedAgeDays.value)}</Note>
+        {syncing.value.status !== 'off' && (
+          <>
+            <Button wide onPress={() => void saveSealed()}>
+              Save a sealed copy
+            </Button>
+            <Note>Opens only on a device that has joined with this journal's phrase.</Note>
+          </>
+        )}
         <div class="row">
           <Button onPress={() => void saveAs('csv')}>Save as a table (CSV)</Button>
           <Button onPress={() => void saveAs('fhir')}>Save blood and body (FHIR)</Button>
@@ -113,6 +123,13 @@ function WhichJournal(): JSX.Element {
 
 function saveCopy(): void {
   download(`stagewright-${today.value}.jsonl`, journalText(), 'application/x-ndjson');
+  noteExported();
+}
+
+async function saveSealed(): Promise<void> {
+  const text = await sealedText();
+  if (text === undefined) return;
+  download(`stagewright-${today.value}-sealed.jsonl`, text, 'application/x-ndjson');
   noteExported();
 }
 
