@@ -40,7 +40,11 @@ describe('one’s own gym', () => {
     await press(page, 'Begin: Legs');
     const card = page.getByRole('group', { name: 'The next set' });
     await card.getByText('Working set 1, left side').waitFor();
-    await fill(page, { Pin: '35', Repetitions: '9' });
+    await fill(page, { Pin: '1000', Repetitions: '9' });
+    await press(page, 'Set done');
+    await page.getByText('Pin: the most is 800 kg').first().waitFor();
+    expect(await page.getByRole('textbox', { name: 'Pin' }).inputValue()).toBe('1000');
+    await fill(page, { Pin: '35' });
     await press(page, 'Set done');
     await card.getByText('Working set 1, right side').waitFor();
     await fill(page, { Pin: '40' });
@@ -90,6 +94,7 @@ describe('one’s own gym', () => {
 
 const SCREENS = [
   'cardio',
+  'volume',
   'loads',
   'weights',
   'machines',

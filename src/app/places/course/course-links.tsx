@@ -5,6 +5,7 @@ import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { today } from '../../state/clock.ts';
 import { nextShow } from '../../views/show-view.ts';
+import { training } from '../../views/training-view.ts';
 
 /** So near the show its last week, its day and the way back come first. */
 const NEAR_DAYS = 21;
@@ -28,6 +29,7 @@ export function CourseLinks(): JSX.Element {
             detail="and what the scale will do"
             href={pathTo('course', 'stretch')}
           />
+          <CardioRow />
           <ListRow title="The show and its target" href={pathTo('course', 'show')} />
           <ListRow title="Another show in this season" href={pathTo('course', 'show', 'new')} />
           <ListRow
@@ -39,6 +41,26 @@ export function CourseLinks(): JSX.Element {
       </Section>
       {!near && <ShowLinks />}
     </>
+  );
+}
+
+/** The week's dose of cardio beside the week before: what a correction by cardio would add to. */
+function CardioRow(): JSX.Element {
+  const { week, before, growth } = training.value.cardio;
+  const change =
+    growth === undefined
+      ? ''
+      : `, ${growth === 0 ? 'as the week before' : `${Math.abs(Math.round(100 * growth))} % ${growth > 0 ? 'more' : 'less'} than the week before`}`;
+  return (
+    <ListRow
+      title="Cardio of the week"
+      detail={
+        week.sessions + before.sessions === 0
+          ? 'none logged in two weeks'
+          : `${Math.round(week.minutes)} min, ${Math.round(week.netKcal)} kcal beyond rest${change}`
+      }
+      href={pathTo('gym', 'cardio')}
+    />
   );
 }
 

@@ -15,6 +15,7 @@ import { MachinesScreen } from './machines-screen.tsx';
 import { PainScreen } from './pain-screen.tsx';
 import { SessionScreen } from './session-screen.tsx';
 import { SlotScreen } from './slot-screen.tsx';
+import { VolumeScreen } from './volume-screen.tsx';
 import { WeightsScreen } from './weights-screen.tsx';
 
 /** The session, what lifting tells, loads and plates, machines, cardio. */
@@ -47,6 +48,8 @@ export default function GymPlace({ path }: PlaceProps): JSX.Element {
       ) : (
         <SlotScreen key={part} id={id} slot={part} />
       );
+    case 'volume':
+      return <VolumeScreen />;
     case 'cardio':
       return <CardioScreen />;
     case 'loads':

@@ -1,19 +1,20 @@
 import type { JSX } from 'preact';
 import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import { roundTo } from '#core/units/rounding.ts';
-import { StepperField } from '../../parts/stepper-field.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { loadUnit } from '../../views/load-units.ts';
+import { SetNumber, type SetNumberProps } from './set-number.tsx';
 
 interface LoadFieldsProps {
   readonly load: SetLoad;
   /** One tap changes the load by so much, kg. */
   readonly stepKg: number;
   readonly onLoad: (load: SetLoad) => void;
+  readonly onUnread: SetNumberProps['onUnread'];
 }
 
 /** What is on the implement, in the form it is loaded in. */
-export function LoadFields({ load, stepKg, onLoad }: LoadFieldsProps): JSX.Element {
+export function LoadFields({ load, stepKg, onLoad, onUnread }: LoadFieldsProps): JSX.Element {
   const field = (label: string, kg: number, next: (kg: number) => SetLoad, hint?: string): JSX.Element => (
     <MassStepper
       key={label}
@@ -22,6 +23,7 @@ export function LoadFields({ load, stepKg, onLoad }: LoadFieldsProps): JSX.Eleme
       stepKg={stepKg}
       hint={hint}
       onKg={(to) => onLoad(next(to))}
+      onUnread={onUnread}
     />
   );
   switch (load.of) {
@@ -90,12 +92,13 @@ interface MassStepperProps {
   readonly stepKg: number;
   readonly hint: string | undefined;
   readonly onKg: (kg: number) => void;
+  readonly onUnread: SetNumberProps['onUnread'];
 }
 
-function MassStepper({ label, kg, stepKg, hint, onKg }: MassStepperProps): JSX.Element {
+function MassStepper({ label, kg, stepKg, hint, onKg, onUnread }: MassStepperProps): JSX.Element {
   const { unit, shown, read } = loadUnit.value;
   return (
-    <StepperField
+    <SetNumber
       label={label}
       hint={hint}
       unit={unit}
@@ -104,9 +107,8 @@ function MassStepper({ label, kg, stepKg, hint, onKg }: MassStepperProps): JSX.E
       decimals={2}
       min={0}
       max={roundTo(shown(800), 0)}
-      onValue={(value) => {
-        if (value !== undefined) onKg(read(value));
-      }}
+      onNumber={(value) => onKg(read(value))}
+      onUnread={onUnread}
     />
   );
 }

@@ -15,6 +15,8 @@ import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { StepperField } from '../../parts/stepper-field.tsx';
+import { WhyButton } from '../../parts/why-button.tsx';
+import type { Why } from '../../parts/why.ts';
 import { go, pathTo } from '../../shell/route.ts';
 import { record } from '../../state/open-journal.ts';
 import { machines, type Machine } from '../../views/gym-view.ts';
@@ -23,7 +25,7 @@ import { EqualLoads } from './equal-loads.tsx';
 import { KeptPhoto } from './kept-photo.tsx';
 import { EMPHASIS, geometryWords } from './machine-words.ts';
 import { MachineDrawing } from './machine-drawing.tsx';
-import { ResistanceChart } from './resistance-chart.tsx';
+import { ResistanceChart, torqueOf } from './resistance-chart.tsx';
 
 /** A machine: what a loading of its pegs asks over the movement, and what asks the same on another peg. */
 export function MachineScreen({ id }: { readonly id: string }): JSX.Element {
@@ -150,8 +152,27 @@ function Asks({ machine, pegs }: LoadingProps): JSX.Element | null {
           { name: 'So', value: EMPHASIS[figures.emphasis] },
         ]}
       />
+      <div class="row">
+        <WhyButton why={() => whyAsks(machine, pegs)}>How is this worked out?</WhyButton>
+      </div>
     </>
   );
+}
+
+function whyAsks(machine: LeverMachine, pegs: readonly PegLoad[]): Why {
+  const asked = torqueOf(machine, pegs);
+  return {
+    title: 'What the machine asks',
+    sentences: [
+      ...(asked.ok ? asked.value.why : [asked.problem.message]),
+      'At the pad: the torque averaged over the movement, over the distance of the pad, as a mass held against gravity.',
+    ],
+    formula: 'torque = 9.80665 × sum of mass × distance × cos(angle of the lever + angle of the peg)',
+    inputs: pegs.map(({ peg, kg }) => ({ name: `Peg ${peg}`, value: `${kg} kg`, from: 'as set above' })),
+    source: 'mechanics; standard gravity of the third General Conference on Weights and Measures, 1901',
+    uncertainty:
+      'For slow repetitions: speed adds inertia. A distance measured 1 cm wrong moves the figures by that share of it.',
+  };
 }
 
 /** Where the same plates would move the work to. */

@@ -51,7 +51,8 @@ export function ResistanceChart({
   );
 }
 
-function torqueOf(machine: LeverMachine, pegs: readonly PegLoad[]) {
+/** What a loading asks over the whole movement. */
+export function torqueOf(machine: LeverMachine, pegs: readonly PegLoad[]) {
   const { range, lever, padM } = machine;
   return torque({
     range: { ...range, stepDeg: (range.toDeg - range.fromDeg) / POINTS },

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { signal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
 import type { StepNow } from '#core/cycle/gym-now.ts';
 import { nextFigure } from '#core/gym/loads/load-step.ts';
 import { figureOfLoad } from '#core/gym/loads/shift-load.ts';
@@ -8,9 +8,9 @@ import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
+import { Caution } from '../../parts/caution.tsx';
 import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Note } from '../../parts/note.tsx';
-import { StepperField } from '../../parts/stepper-field.tsx';
 import { currentMs } from '../../state/moments.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
@@ -21,6 +21,7 @@ import { LoadPlates } from './load-plates.tsx';
 import { LoadedAs } from './loaded-as.tsx';
 import { RestClock } from './rest-clock.tsx';
 import { SetCard } from './set-card.tsx';
+import { SetNumber, type SetNumberProps } from './set-number.tsx';
 import {
   draftKeyOf,
   restedSeconds,
@@ -42,68 +43,112 @@ interface SetEntryProps {
 /** The set to do: what is asked stands ready, so that an ordinary set is one tap; anything else is a few. */
 export function SetEntry({ now, walk }: SetEntryProps): JSX.Element {
   const { session } = walk.session;
-  const key = draftKeyOf(session, now.step);
-  const typed = draft(key, setDraft, {});
-  const change = (part: Partial<SetDraft>): void => {
-    typed.value = { ...typed.value, ...part };
-    problem.value = undefined;
-  };
+  const typed = draft(draftKeyOf(session, now.step), setDraft, {});
+  const unread = useSignal<ReadonlyMap<string, string>>(new Map());
   const suggested = suggestedSet(now, walk, book.value, implementsAtHand.value);
   const load = typed.value.load ?? suggested.load;
   const reps = typed.value.reps ?? suggested.reps;
-  const before = walk.sets.findLast(({ data }) => data.slot === now.step.slot && data.side === now.step.side);
   const lastSetMs = walk.sets.at(-1)?.epochMs;
+  const log = (): void => {
+    problem.value = unreadProblem(unread.value);
+    if (problem.value) return;
+    void keep(now.step, session, { load, reps }, typed.value, restedSeconds(lastSetMs, currentMs()));
+  };
   return (
     <>
       <RestClock lastSetMs={lastSetMs} wantedSeconds={now.step.target.restSeconds} />
       <SetCard now={now} load={load} reps={reps} />
       {push.value.push === 'match' && <Note>{push.value.words}</Note>}
-      <div class="stack">
-        <LoadFields
-          load={load}
-          stepKg={stepKgOf(load, walk.session.place)}
-          onLoad={(to) => change({ load: to })}
-        />
-        <LoadPlates step={now.step} load={load} before={before?.data.load} place={walk.session.place} />
-        <StepperField
-          label="Repetitions"
-          value={reps}
-          step={1}
-          min={0}
-          max={200}
-          onValue={(value) => value !== undefined && change({ reps: value })}
-        />
-        {now.step.set !== 'warm-up' && (
-          <ChoiceField
-            label="Left in reserve"
-            layout="row"
-            value={RESERVES.find((value) => value === String(typed.value.rir))}
-            options={RESERVES.map((value) => ({ value, label: value === '4' ? '4 or more' : value }))}
-            onValue={(value) => change({ rir: Number(value) })}
-          />
-        )}
-        <div class="row">
-          <Button records onPress={() => void skip(now, session)}>
-            Leave out this set
-          </Button>
-          <LoadedAs step={now.step} load={load} onLoad={(to) => change({ load: to })} />
-        </div>
-        {problem.value && <Note>{`${problem.value.message} ${problem.value.remedy}`}</Note>}
-      </div>
+      <SetFields
+        now={now}
+        walk={walk}
+        chosen={{ load, reps }}
+        rir={typed.value.rir}
+        change={(part) => {
+          typed.value = { ...typed.value, ...part };
+          problem.value = undefined;
+        }}
+        onUnread={(label, words) => {
+          unread.value = withUnread(unread.value, label, words);
+          problem.value = undefined;
+        }}
+      />
       <ActionBar>
-        <Button
-          kind="next"
-          records
-          wide
-          onPress={() =>
-            void keep(now.step, session, { load, reps }, typed.value, restedSeconds(lastSetMs, currentMs()))
-          }
-        >
+        <Button kind="next" records wide onPress={log}>
           Set done
         </Button>
       </ActionBar>
     </>
   );
+}
+
+interface SetFieldsProps extends SetEntryProps {
+  readonly chosen: SuggestedSet;
+  readonly rir: number | undefined;
+  readonly change: (part: Partial<SetDraft>) => void;
+  readonly onUnread: SetNumberProps['onUnread'];
+}
+
+function SetFields({ now, walk, chosen, rir, change, onUnread }: SetFieldsProps): JSX.Element {
+  const { step } = now;
+  const { load, reps } = chosen;
+  const { place, session } = walk.session;
+  const before = walk.sets.findLast(({ data }) => data.slot === step.slot && data.side === step.side);
+  return (
+    <div class="stack">
+      <LoadFields
+        key={load.of}
+        load={load}
+        stepKg={stepKgOf(load, place)}
+        onLoad={(to) => change({ load: to })}
+        onUnread={onUnread}
+      />
+      <LoadPlates step={step} load={load} before={before?.data.load} place={place} />
+      <SetNumber
+        label="Repetitions"
+        value={reps}
+        step={1}
+        min={0}
+        max={200}
+        onNumber={(value) => change({ reps: value })}
+        onUnread={onUnread}
+      />
+      {step.set !== 'warm-up' && (
+        <ChoiceField
+          label="Left in reserve"
+          layout="row"
+          value={RESERVES.find((value) => value === String(rir))}
+          options={RESERVES.map((value) => ({ value, label: value === '4' ? '4 or more' : value }))}
+          onValue={(value) => change({ rir: Number(value) })}
+        />
+      )}
+      <div class="row">
+        <Button records onPress={() => void skip(now, session)}>
+          Leave out this set
+        </Button>
+        <LoadedAs step={step} load={load} onLoad={(to) => change({ load: to })} />
+      </div>
+      {problem.value && (
+        <Caution title="Not recorded yet" words={`${problem.value.message} ${problem.value.remedy}`} />
+      )}
+    </div>
+  );
+}
+
+function withUnread(
+  unread: ReadonlyMap<string, string>,
+  label: string,
+  words: string | undefined,
+): ReadonlyMap<string, string> {
+  const others = [...unread].filter(([other]) => other !== label);
+  return new Map(words === undefined ? others : [...others, [label, words]]);
+}
+
+/** A number that cannot be read keeps the set from being logged with the one before it. */
+function unreadProblem(unread: ReadonlyMap<string, string>): Problem | undefined {
+  const [first] = unread.values();
+  if (first === undefined) return undefined;
+  return { code: 'gym/unread-number', path: 'load', message: first, remedy: 'Mend it, then log the set.' };
 }
 
 function stepKgOf(load: SetLoad, place: string | undefined): number {

@@ -1,14 +1,16 @@
 import type { JSX } from 'preact';
 import { BarRows } from '../../charts/bar-rows.tsx';
+import { Button } from '../../parts/button.tsx';
 import { Facts } from '../../parts/facts.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Section } from '../../parts/section.tsx';
+import { pathTo } from '../../shell/route.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { gym, strength, training } from '../../views/training-view.ts';
 
-/** Muscles shown; the rest stand in the table of the check-in. */
+/** Muscles shown; the rest stand in the table of all. */
 const SHOWN = 12;
 
 /** Strength kept, sides, hard sets and cardio: what lifting tells the rest of the tool. */
@@ -75,7 +77,15 @@ function Volume(): JSX.Element | null {
   const { volume } = training.value;
   if (volume.length === 0) return null;
   return (
-    <Section title="Hard sets" detail="the last seven days">
+    <Section
+      title="Hard sets"
+      detail="the last seven days"
+      action={
+        <Button kind="quiet" href={pathTo('gym', 'volume')}>
+          All muscles
+        </Button>
+      }
+    >
       <BarRows
         title="The stroke is a week of the four before"
         unit="sets"
