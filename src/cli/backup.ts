@@ -1,6 +1,6 @@
-import { copyFileSync, existsSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
+import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder.ts';
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';
 
@@ -19,16 +19,31 @@ export const backupCommand: PlainCommand = {
     if (!existsSync(from)) return complain(`There is no "sealed.sqlite" in "${folder}".`, 1);
     if (existsSync(file)) return complain(`"${file}" is there already. Name a new file.`, 1);
     // Reading does not wait for a running server's writes; what was committed when it begins is what is copied.
-    const store = openSqliteStore(from);
-    try {
-      store.backup(resolve(file));
-    } finally {
-      store.close();
-    }
+    const fault = copyTo(from, resolve(file));
+    if (fault !== undefined) return complain(`No copy was made (${fault}). What was there is as it was.`, 1);
     process.stdout.write(`Copied to ${file}.\n`);
     return 0;
   },
 };
+
+/** Written beside and named at the end: a copy broken off never looks like a whole one. */
+function copyTo(from: string, file: string): string | undefined {
+  const beside = `${file}.part`;
+  try {
+    rmSync(beside, { force: true });
+    const store = openSqliteStore(from);
+    try {
+      store.backup(beside);
+    } finally {
+      store.close();
+    }
+    renameSync(beside, file);
+    return undefined;
+  } catch (fault) {
+    rmSync(beside, { force: true });
+    return fault instanceof Error ? fault.message : String(fault);
+  }
+}
 
 const restoreHelp = `stagewright restore FILE DIR     puts a backup in the place of a server's sealed journals
 
@@ -42,30 +57,14 @@ export const restoreCommand: PlainCommand = {
   run: async ([file, folder, ...more]) => {
     if (file === undefined || folder === undefined || more.length > 0) return complain(restoreHelp, 2);
     if (!existsSync(file)) return complain(`There is no file "${file}".`, 1);
-    const fault = faultOf(resolve(file));
-    if (fault !== undefined)
-      return complain(`"${file}" is no whole backup (${fault}). Nothing was changed.`, 1);
-    const to = join(resolve(folder), 'sealed.sqlite');
-    if (existsSync(to)) copyFileSync(to, `${to}.before`);
-    copyFileSync(resolve(file), to);
-    const store = openSealedFolder(resolve(folder));
-    if (!store.ok) return complain(`${store.problem.message} ${store.problem.remedy}`, 1);
-    store.value.close();
-    process.stdout.write(`Restored into ${folder}; what was there is kept as sealed.sqlite.before.\n`);
+    const restored = restoreSealedFolder(resolve(file), resolve(folder));
+    if (!restored.ok) return complain(`${restored.problem.message} ${restored.problem.remedy}`, 1);
+    process.stdout.write(
+      `Restored ${restored.value.journals} journals into ${folder}; what was there is kept as sealed.sqlite.before.\n`,
+    );
     return 0;
   },
 };
-
-function faultOf(file: string): string | undefined {
-  try {
-    const store = openSqliteStore(file);
-    const [fault] = store.check();
-    store.close();
-    return fault;
-  } catch (fault) {
-    return fault instanceof Error ? fault.message : String(fault);
-  }
-}
 
 function complain(text: string, status: number): number {
   process.stderr.write(`${text}\n`);

@@ -1,5 +1,6 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
+import { createConnection, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
@@ -141,6 +142,29 @@ describe('the server', () => {
     const third = await listen(server(), first.value.port);
     expect(third.ok).toBe(true);
     if (third.ok) await third.value.stop();
+  });
+
+  test('[SRV-08] no more connections than allowed are held, and a head that never ends is cut off', async () => {
+    const limits = { connections: 2, headMs: 300, requestMs: 600 };
+    const listening = await listen(server(), 0, '127.0.0.1', limits);
+    if (!listening.ok) throw new Error(listening.problem.message);
+    const { port } = listening.value;
+    const ended = (socket: Socket) =>
+      new Promise<string>((done) => socket.once('close', () => done('closed')));
+    const [first, second] = [createConnection(port), createConnection(port)];
+    await Promise.all([first, second].map((socket) => new Promise((done) => socket.once('connect', done))));
+    const cutOff = ended(first);
+    first.write('GET / HTTP/1.1\r\nhost: localhost\r\n');
+    const third = createConnection(port);
+    expect(await ended(third)).toBe('closed');
+    second.write('GET / HTTP/1.1\r\nhost: localhost\r\n\r\n');
+    expect(await new Promise((done) => second.once('data', (head) => done(String(head).slice(0, 15))))).toBe(
+      'HTTP/1.1 200 OK',
+    );
+    first.resume();
+    expect(await cutOff).toBe('closed');
+    second.destroy();
+    await listening.value.stop();
   });
 
   test('[SRV-07] a folder without a built app is known as such', () => {

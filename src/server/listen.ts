@@ -10,13 +10,33 @@ export interface Listening {
   stop(): Promise<void>;
 }
 
+/** Limits of the socket: a flood or a request that dribbles in does not keep others out for long. */
+export interface SocketLimits {
+  readonly connections: number;
+  /** The head of a request must be there after this long. */
+  readonly headMs: number;
+  /** The whole of it after this long. */
+  readonly requestMs: number;
+}
+const LIMITS: SocketLimits = { connections: 1000, headMs: 15_000, requestMs: 120_000 };
+
 /** How long a request under way may hold up the stop. */
 const STOP_PATIENCE_MS = 3000;
 
 /** Listens on this machine only. Port 0 takes any free one. */
-export function listen(server: Hono, port: number, hostname = '127.0.0.1'): Promise<Outcome<Listening>> {
+export function listen(
+  server: Hono,
+  port: number,
+  hostname = '127.0.0.1',
+  limits = LIMITS,
+): Promise<Outcome<Listening>> {
   return new Promise((resolve) => {
-    const socket = serve({ fetch: server.fetch, port, hostname }, (bound) => {
+    const serverOptions = {
+      headersTimeout: limits.headMs,
+      requestTimeout: limits.requestMs,
+      connectionsCheckingInterval: Math.min(limits.headMs, 5000),
+    };
+    const socket = serve({ fetch: server.fetch, port, hostname, serverOptions }, (bound) => {
       resolve(
         answered({
           address: `http://${hostname}:${bound.port}/`,
@@ -25,6 +45,7 @@ export function listen(server: Hono, port: number, hostname = '127.0.0.1'): Prom
         }),
       );
     });
+    socket.maxConnections = limits.connections;
     socket.on('error', (fault: NodeJS.ErrnoException) => resolve(cannotListen(fault, port)));
   });
 }

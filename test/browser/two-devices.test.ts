@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { passFirstStart } from './first-start.ts';
@@ -27,9 +28,13 @@ async function weighIn(page: Page, kilograms: string): Promise<void> {
   await page.getByText(`Weighed in at ${kilograms} kg`).waitFor();
 }
 
-async function entries(page: Page): Promise<string> {
-  await page.goto(`${app.address()}#/journal`);
-  return (await page.locator('.page-detail').first().textContent()) ?? '';
+/** The whole journal as the file that leaves the device. */
+async function copyOf(page: Page): Promise<string> {
+  await page.goto(`${app.address()}#/journal/copies`);
+  await settle(page);
+  const leaving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a copy of the journal' }).click();
+  return readFile(await (await leaving).path(), 'utf8');
 }
 
 describe('two devices', () => {
@@ -50,7 +55,12 @@ describe('two devices', () => {
       expect(await scrollsSideways(one.page)).toBe(false);
     }
 
-    const two = await app.open({ journal: 'own', at: '2027-03-08T06:31:00', viewport: TALL });
+    const two = await app.open({
+      journal: 'own',
+      at: '2027-03-08T06:31:00',
+      viewport: TALL,
+      expectErrors: /403/,
+    });
     await passFirstStart(two.page);
     await toDevices(two.page);
     await two.page.getByRole('textbox', { name: 'Phrase' }).fill(words.slice(0, 23).join(' '));
@@ -75,9 +85,29 @@ describe('two devices', () => {
     await inStep(two.page);
     await toDevices(one.page);
     await inStep(one.page);
-    const here = await entries(one.page);
-    expect(here).toBe(await entries(two.page));
-    expect(here).not.toBe('0 entries');
+    const here = await copyOf(one.page);
+    expect(here).toContain('67.9');
+    expect(here).toContain('68.1');
+    expect(await copyOf(two.page)).toBe(here);
+
+    // A new key: the other device hears that it is out, and comes in again by the new phrase.
+    await toDevices(one.page);
+    await one.page.getByRole('button', { name: 'Make a new key' }).click();
+    await settle(one.page);
+    await inStep(one.page);
+    await toDevices(two.page);
+    await two.page.getByRole('button', { name: 'Bring in step now' }).click();
+    await two.page.getByText(/the key was changed on another device/).waitFor();
+    await settle(two.page);
+    await two.page.getByRole('button', { name: 'Stop on this device' }).click();
+    await one.page.getByRole('button', { name: 'Show the phrase' }).click();
+    const next = await one.page.locator('.key-words li').allTextContents();
+    expect(next).not.toEqual(words);
+    await settle(two.page);
+    await two.page.getByRole('textbox', { name: 'Phrase' }).fill(next.join(' '));
+    await two.page.getByRole('button', { name: 'Join' }).click();
+    await two.page.getByText(/^In step at/).waitFor();
+    expect(await copyOf(two.page)).toBe(here);
   });
 
   it('[SYN-20] the invented athlete stays at home', async () => {

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { oneEntry } from '../journal/one-entry.ts';
 import { journalKeys } from '../../src/outside/seal/journal-keys.ts';
 import { sealEntry } from '../../src/outside/seal/seal-entry.ts';
+import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { openSealedFolder } from '../../src/outside/sealed-store/open-sealed-folder.ts';
 
 const keys = journalKeys(new Uint8Array(32).fill(5));
@@ -51,6 +52,46 @@ describe('a server that is killed under load', () => {
     rmSync(folder, { recursive: true, force: true });
   });
 });
+
+describe('a backup under load', () => {
+  it('[SYN-13] is whole each time, and stops nobody from writing', { timeout: 30_000 }, async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'backup-'));
+    const { address, process: child } = await serve(folder);
+    const ended = new Promise((resolve) => child.once('exit', resolve));
+    let sent = 0;
+    const load = async (): Promise<void> => {
+      for (let n = 0; n < 30; n++) sent += (await send(address, [`b${n}`])) ? 1 : 0;
+    };
+    const loading = load();
+    const sizes: number[] = [];
+    for (let copy = 0; copy < 3; copy++) {
+      const file = join(folder, `copy-${copy}`);
+      const said = await backup(folder, file);
+      expect(said).toContain('Copied to');
+      const store = openSqliteStore(file);
+      expect(store.check()).toEqual([]);
+      sizes.push(store.ids(keys.journal).length);
+      store.close();
+    }
+    await loading;
+    child.kill('SIGKILL');
+    await ended;
+    expect(sent).toBe(30);
+    expect(sizes).toEqual([...sizes].sort((a, b) => a - b));
+    rmSync(folder, { recursive: true, force: true });
+  });
+});
+
+/** The command, in a process of its own; answers what it printed. */
+function backup(folder: string, file: string): Promise<string> {
+  const program = join(import.meta.dirname, '../../bin/stagewright');
+  const child = spawn(process.execPath, [program, 'backup', folder, file], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const said: string[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => said.push(String(text)));
+  return new Promise((resolve) => child.once('close', () => resolve(said.join(''))));
+}
 
 async function send(address: string, ids: readonly string[]): Promise<boolean> {
   try {

@@ -11,6 +11,8 @@ import { localMemory } from './local-memory.ts';
 import { commit } from './saving.ts';
 
 const DAY_MS = 86_400_000;
+/** Some hundred years of entries; what is larger is no journal and would only exhaust the device. */
+const MOST_FILE_BYTES = 256 * 1024 * 1024;
 
 /** Counts up when a copy was taken, so that the age is worked out anew. */
 const copiesTaken = signal(0);
@@ -58,6 +60,7 @@ export function importText(text: string): Promise<Imported> {
 
 /** Takes a file in: a journal, or another format that is recognised. Bytes that are no text are named. */
 export async function importFile(file: File): Promise<Imported> {
+  if (file.size > MOST_FILE_BYTES) return { added: 0, known: 0, problems: [tooLarge(file)], status: 'saved' };
   const { journalImports, linesOfBytes } = await formats();
   const lines = linesOfBytes(new Uint8Array(await file.arrayBuffer()));
   const text = lines.map((line) => line ?? '\uFFFD').join('\n');
@@ -65,6 +68,15 @@ export async function importFile(file: File): Promise<Imported> {
   return takeFile(
     format ? format.read(text, { day: today.peek(), into: ledger.peek() }) : readJournal(lines),
   );
+}
+
+function tooLarge(file: File): Problem {
+  return {
+    code: 'journal/file-too-large',
+    path: file.name,
+    message: `The file has ${Math.round(file.size / 1024 / 1024)} MB; a journal has at most ${MOST_FILE_BYTES / 1024 / 1024} MB.`,
+    remedy: 'Choose the copy of a journal, or divide the file by lines.',
+  };
 }
 
 export interface ExportedFile {

@@ -4,7 +4,7 @@ import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import type { SealedStore } from './sealed-store.ts';
 import { openSqliteStore } from './sqlite-sealed-store.ts';
 
-const FILE = 'sealed.sqlite';
+export const FILE = 'sealed.sqlite';
 const OWNER = 'sealed.owner';
 
 /**
@@ -12,6 +12,27 @@ const OWNER = 'sealed.owner';
  * a lock left by one that was killed is taken over, one of a process that lives is not.
  */
 export function openSealedFolder(folder: string): Outcome<SealedStore> {
+  const owned = ownFolder(folder);
+  if (!owned.ok) return owned;
+  const file = join(folder, FILE);
+  // The file's own lock is a folder beside it; its owner is dead, or it would have been found above.
+  rmSync(`${file}.lock`, { recursive: true, force: true });
+  const store = openWhole(file);
+  if (!store.ok) {
+    owned.value.leave();
+    return store;
+  }
+  return answered({
+    ...store.value,
+    close: () => {
+      store.value.close();
+      owned.value.leave();
+    },
+  });
+}
+
+/** Takes a folder for this process, until it is left. */
+export function ownFolder(folder: string): Outcome<{ leave(): void }> {
   const owner = join(folder, OWNER);
   const other = existsSync(owner) ? Number(readFileSync(owner, 'utf8')) : undefined;
   if (other !== undefined && other !== process.pid && lives(other))
@@ -22,21 +43,11 @@ export function openSealedFolder(folder: string): Outcome<SealedStore> {
       'Stop it, or name another folder.',
     );
   writeFileSync(owner, String(process.pid), { mode: 0o600 });
-  const file = join(folder, FILE);
-  // The file's own lock is a folder beside it; its owner is dead, or it would have been found above.
-  rmSync(`${file}.lock`, { recursive: true, force: true });
-  const store = opened(file);
-  if (!store.ok) return store;
-  return answered({
-    ...store.value,
-    close: () => {
-      store.value.close();
-      rmSync(owner, { force: true });
-    },
-  });
+  return answered({ leave: () => rmSync(owner, { force: true }) });
 }
 
-function opened(file: string): Outcome<SealedStore> {
+/** A store whose file is whole from end to end. */
+export function openWhole(file: string): Outcome<SealedStore> {
   try {
     const store = openSqliteStore(file);
     const [fault] = store.check();

@@ -28,6 +28,8 @@ export interface SealedStore {
   tallies(journal: string): readonly SealedEntry[];
   /** Forgets what a journal held for good. Its name stays closed: a device with the old key must not begin it anew. */
   drop(journal: string): void;
+  /** How many journals are open here. */
+  journals(): number;
   /** Faults of the file, in words; none where it is whole. */
   check(): readonly string[];
   /** A whole copy into a file that is not there yet, while the store is in use. */

@@ -3,15 +3,15 @@ import type { SealedEntry } from '../seal/seal-entry.ts';
 import type { Entrance, SealedStore } from './sealed-store.ts';
 
 const SCHEMA = `
-  create table if not exists journal (name text primary key, access text not null) without rowid;
+  create table if not exists journal (name text primary key, access text not null) without rowid, strict;
   create table if not exists entry (
     journal text not null, seq integer not null, id text not null, stamp text not null, body text not null,
     primary key (journal, seq), unique (journal, id)
-  ) without rowid;
+  ) without rowid, strict;
   create table if not exists tally (
     journal text not null, id text not null, stamp text not null, body text not null,
     primary key (journal, id)
-  ) without rowid;
+  ) without rowid, strict;
 `;
 
 /** No digest reads so: nobody enters any more. */
@@ -64,6 +64,8 @@ export function openSqliteStore(file: string): SealedStore {
         database.run('insert or replace into journal (name, access) values (?, ?)', [journal, CLOSED]);
       });
     },
+    journals: () =>
+      Number(database.get('select count(*) as number from journal where access <> ?', CLOSED)?.['number']),
     check: () =>
       database
         .all('pragma integrity_check')

@@ -38,7 +38,7 @@ function staysHere(entry: Entry): Problem {
   return {
     code: 'sync/stays-here',
     path: entry.id,
-    message: `An entry of ${entry.day} (${entry.kind}) is too large, or its name too odd, to be sent.`,
+    message: `An entry of ${entry.day} (${entry.kind}) is too large to be sent.`,
     remedy: 'It stays on this device. A copy saved under Copies has it, and another device can take it in.',
   };
 }

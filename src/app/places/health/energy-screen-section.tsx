@@ -6,6 +6,7 @@ import { Note } from '../../parts/note.tsx';
 import { Section } from '../../parts/section.tsx';
 import { health } from '../../views/health-view.ts';
 import { sourceWords } from '../../views/source-words.ts';
+import { say } from '../../views/say.ts';
 
 const LEVELS: Readonly<Record<EnergyScreen['level'], string>> = {
   'see a physician': 'Have it looked at by a physician',
@@ -30,7 +31,7 @@ export function EnergyScreenSection(): JSX.Element | null {
         {screen.signs.length > 0 && (
           <List label="Signs">
             {screen.signs.map(({ sign, words, source }) => (
-              <ListRow key={sign} title={words} detail={sourceWords(source)} />
+              <ListRow key={sign} title={say(words)} detail={sourceWords(source)} />
             ))}
           </List>
         )}

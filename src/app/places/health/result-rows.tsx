@@ -8,6 +8,7 @@ import { writeNumber } from '../../parts/write-number.ts';
 import { pathTo } from '../../shell/route.ts';
 import './result-rows.css';
 import { flagWords, intervalWords, unitSign, valueWords } from './lab-words.ts';
+import { say } from '../../views/say.ts';
 
 /** Values with their interval and change; what is out of its interval with what is known to move it. */
 export function ResultRows({ results }: { readonly results: readonly PanelResult[] }): JSX.Element {
@@ -37,7 +38,7 @@ function ResultRow({ result }: { readonly result: PanelResult }): JSX.Element {
           <span class="result-line">{intervalLine(result)}</span>
           {telling.map(({ words }) => (
             <span class="result-line" key={words}>
-              {words}
+              {say(words)}
             </span>
           ))}
         </>

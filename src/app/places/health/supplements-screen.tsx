@@ -14,6 +14,7 @@ import { say } from '../../views/say.ts';
 import { LiabilityFacts } from './liability-facts.tsx';
 import { MedicineList } from './medicine-list.tsx';
 import { ProductRows } from './product-rows.tsx';
+import { TodaySection } from './today-section.tsx';
 
 /** What is in the cupboard, what runs out before the show, and what it adds up to. */
 export function SupplementsScreen(): JSX.Element {
@@ -35,6 +36,7 @@ export function SupplementsScreen(): JSX.Element {
           <RunningOut products={products} />
         </div>
         <div class="stack">
+          {products.length > 0 && <TodaySection />}
           <Section title="Added up">
             <List>
               <ListRow title="Against the limits" detail={sumsWords()} href={pathTo('health', 'sums')} />

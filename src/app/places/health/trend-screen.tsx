@@ -21,6 +21,7 @@ import { flagWords, intervalWords, unitSign, valueWords } from './lab-words.ts';
 import { readingOf } from './panel-view.ts';
 import { decimalsOf, TrendChart } from './trend-chart.tsx';
 import { UrgentCautions } from './urgent-cautions.tsx';
+import { say } from '../../views/say.ts';
 
 /** One analyte over all panels: drawn, as a table, and with what is known to move it. */
 export function TrendScreen({ analyte }: { readonly analyte: string }): JSX.Element {
@@ -133,7 +134,7 @@ function Newest({ result }: { readonly result: PanelResult }): JSX.Element {
           {notes.map(({ words, source }) => (
             <ListRow
               key={words}
-              title={words}
+              title={say(words)}
               {...(source !== undefined && { detail: sourceWords(source) })}
             />
           ))}

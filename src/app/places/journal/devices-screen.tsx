@@ -16,7 +16,8 @@ import { clearDraft, draft } from '../../state/drafts.ts';
 import { which } from '../../state/journals.ts';
 import { beginSync, changeKey, joinSync, leaveSync, syncing, syncNow } from '../../state/sync.ts';
 import { problemAt } from '../../views/problem-at.ts';
-import { ShownKey } from './shown-key.tsx';
+import { clockOf } from './clock-of.ts';
+import { hidePhrase, ShownKey } from './shown-key.tsx';
 
 const problems = signal<readonly Problem[]>([]);
 const busy = signal(false);
@@ -101,7 +102,7 @@ function On(): JSX.Element {
             What it holds already stays on it. Devices of yours join again with the new phrase.
           </Note>
           <div class="row">
-            <Button records disabled={busy.value} onPress={() => void whileBusy(changeKey)}>
+            <Button records disabled={busy.value} onPress={() => void whileBusy(newKey)}>
               Make a new key
             </Button>
             <Button records onPress={leaveSync}>
@@ -133,8 +134,9 @@ function Standing(): JSX.Element {
   );
 }
 
-function clockOf(atMs: number): string {
-  return new Date(atMs).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
+function newKey(): Promise<void> {
+  hidePhrase();
+  return changeKey();
 }
 
 async function whileBusy(work: () => Promise<void>): Promise<void> {

@@ -15,6 +15,8 @@ import { TextField } from '../../parts/text-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { exportedAgeDays } from '../../state/copies.ts';
 import { ledger } from '../../state/open-journal.ts';
+import { syncing } from '../../state/sync.ts';
+import { clockOf } from './clock-of.ts';
 import { nameOf } from './entry-names.ts';
 
 const query = signal('');
@@ -46,6 +48,7 @@ export function EntriesScreen(): JSX.Element {
   return (
     <Page title="Journal" detail={`${ledger.value.size} entries`}>
       <CopyAge />
+      <SyncStanding />
       <div class="row">
         <Button href={pathTo('journal', 'copies')}>Copies, import, export</Button>
         <Button href={pathTo('journal', 'devices')}>Devices</Button>
@@ -107,6 +110,21 @@ function CopyAge(): JSX.Element {
       ? 'A copy was saved today.'
       : `The last copy outside this browser is ${Math.floor(age)} days old.`;
   return age > COPY_OLD_DAYS ? <Caution title="The copy is old" words={words} /> : <Note>{words}</Note>;
+}
+
+/** Said only where devices are kept in step. */
+function SyncStanding(): JSX.Element | null {
+  const stands = syncing.value;
+  if (stands.status === 'off') return null;
+  if (stands.status === 'apart')
+    return <Caution title={`Not in step: ${stands.problem.message}`} words={stands.problem.remedy} />;
+  if (stands.status === 'working') return <Note>Bringing the devices together …</Note>;
+  const [problem] = stands.problems;
+  return problem ? (
+    <Caution title={problem.message} words={problem.remedy} />
+  ) : (
+    <Note>{`In step with the server at ${clockOf(stands.atMs)}.`}</Note>
+  );
 }
 
 function search(text: string): void {

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { QrSquare } from '../../parts/qr-square.tsx';
@@ -12,8 +13,15 @@ import './shown-key.css';
 
 const phrase = signal<string | undefined>(undefined);
 
+/** Call when the key changes: the words shown are of the one before. */
+export function hidePhrase(): void {
+  phrase.value = undefined;
+}
+
 /** The key, to pair a second device with and to keep on paper; shown only when asked for. */
 export function ShownKey(): JSX.Element {
+  // Whoever leaves the screen leaves no key on it.
+  useEffect(() => hidePhrase, []);
   const words = phrase.value;
   if (words === undefined)
     return (
@@ -28,10 +36,7 @@ export function ShownKey(): JSX.Element {
       </Section>
     );
   return (
-    <Section
-      title="A second device"
-      action={<Button onPress={() => (phrase.value = undefined)}>Hide the phrase</Button>}
-    >
+    <Section title="A second device" action={<Button onPress={hidePhrase}>Hide the phrase</Button>}>
       <div class="stack">
         <Caution
           title="Whoever has these words has the journal"

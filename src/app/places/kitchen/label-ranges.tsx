@@ -41,9 +41,9 @@ export function LabelRanges({ label, reading, why }: LabelRangesProps): JSX.Elem
           const { label: word, unit } = nutrientWords[name];
           const [low, high] = reading.range[name] ?? [0, 0];
           return {
-            name: capital(word),
-            printed: `${roundTo(label.nutrients[name] ?? 0, 2)} ${unit}`,
-            range: `${roundTo(low, 2)} to ${roundTo(high, 2)}`,
+            name: `${capital(word)}, ${unit}`,
+            printed: String(roundTo(label.nutrients[name] ?? 0, 2)),
+            range: `${roundTo(low, 2)}–${roundTo(high, 2)}`,
             per100g: String(roundTo(reading.per100g[name] ?? 0, 1)),
           };
         })}

@@ -3,7 +3,6 @@ import type { JSX } from 'preact';
 import { yieldWords } from '#core/kitchen/recipe/recipe-card.ts';
 import { recipeNutrients, type Recipe, type RecipeNutrients } from '#core/kitchen/recipe-food.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { roundTo } from '#core/units/rounding.ts';
 import { ActionBar } from '../../../parts/action-bar.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
@@ -17,6 +16,7 @@ import { StepperField } from '../../../parts/stepper-field.tsx';
 import { pathTo } from '../../../shell/route.ts';
 import { record } from '../../../state/open-journal.ts';
 import { sheet } from '../../../views/day-view.ts';
+import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { capital, kitchen } from '../../../views/kitchen-view.ts';
 import { planNow } from '../../../views/planner.ts';
 import { RecipeFigures } from './recipe-figures.tsx';
@@ -78,7 +78,7 @@ function Whole({
               <ListRow
                 key={place}
                 title={capital(kitchen.value.nameOfFood(food) ?? food)}
-                figure={<strong>{`${roundTo(rawG, 1)} g`}</strong>}
+                figure={<strong>{kitchenUnit.value.words(rawG)}</strong>}
               />
             ))}
           </List>

@@ -10,6 +10,7 @@ import { List, ListRow } from '../../../parts/list.tsx';
 import { NumberField } from '../../../parts/number-field.tsx';
 import { Section } from '../../../parts/section.tsx';
 import { WhyButton } from '../../../parts/why-button.tsx';
+import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { capital, kitchen } from '../../../views/kitchen-view.ts';
 import { intoThePan } from './into-the-pan.ts';
 
@@ -73,7 +74,7 @@ function Scaled({ scaled }: { readonly scaled: ScaledRecipe }): JSX.Element {
             <ListRow
               key={place}
               title={capital(kitchen.value.nameOfFood(food) ?? food)}
-              figure={<strong>{`${roundTo(rawG, 1)} g`}</strong>}
+              figure={<strong>{kitchenUnit.value.words(rawG)}</strong>}
             />
           ))}
         </List>

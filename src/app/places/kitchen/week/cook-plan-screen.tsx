@@ -12,6 +12,7 @@ import { PrintSheet, StepBox } from '../../../print/print-sheet.tsx';
 import { pathTo } from '../../../shell/route.ts';
 import { today } from '../../../state/clock.ts';
 import { capital } from '../../../views/kitchen-view.ts';
+import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { week } from '../../../views/week-view.ts';
 import './week.css';
 import { intoThePan } from '../recipes/into-the-pan.ts';
@@ -76,10 +77,10 @@ function PanSection({ pan, first }: { readonly pan: PanAhead; readonly first: bo
               title={capital(name)}
               figure={
                 <Figure
-                  value={rawG}
-                  unit="g"
+                  value={kitchenUnit.value.shown(rawG)}
+                  unit={kitchenUnit.value.unit}
                   size="line"
-                  decimals={rawG < 10 ? 1 : 0}
+                  decimals={kitchenUnit.value.decimals(rawG)}
                   label={name}
                   labelHidden
                 />
@@ -95,8 +96,9 @@ function PanSection({ pan, first }: { readonly pan: PanAhead; readonly first: bo
           {pan.expectedG !== undefined && (
             <Figure
               label="Should weigh cooked"
-              value={pan.expectedG}
-              unit="g"
+              value={kitchenUnit.value.shown(pan.expectedG)}
+              unit={kitchenUnit.value.unit}
+              decimals={kitchenUnit.value.decimals(pan.expectedG)}
               why={{
                 title: `${pan.name}, cooked`,
                 sentences: [
@@ -129,7 +131,7 @@ function PanOnPaper({ pan }: { readonly pan: PanAhead }): JSX.Element {
     <section>
       <h3>{`${dateWords(pan.date)}: ${pan.name}`}</h3>
       {pan.ingredients.map(({ food, name, rawG }) => (
-        <StepBox key={food}>{`${rawG} g ${name}`}</StepBox>
+        <StepBox key={food}>{`${kitchenUnit.value.words(rawG)} ${name}`}</StepBox>
       ))}
       <StepBox>{packing(pan)}</StepBox>
     </section>

@@ -18,6 +18,7 @@ import { pathTo } from '../../../shell/route.ts';
 import { today } from '../../../state/clock.ts';
 import { record } from '../../../state/open-journal.ts';
 import { capital, kitchen } from '../../../views/kitchen-view.ts';
+import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { week } from '../../../views/week-view.ts';
 import { habitPlace } from '../habit-place.ts';
 import './week.css';
@@ -79,7 +80,7 @@ function Lists({ ahead }: { readonly ahead: WeekAhead }): JSX.Element {
               <ListRow
                 key={entry.id}
                 title={capital(kitchen.value.nameOfFood(data.food) ?? data.food)}
-                figure={<strong>{`${Math.round(data.grams)} g`}</strong>}
+                figure={<strong>{kitchenUnit.value.words(data.grams)}</strong>}
                 state="done"
               />
             ))}
@@ -117,17 +118,17 @@ function Line({ line, week: id }: { readonly line: ShoppingLine; readonly week: 
 }
 
 function amountWords({ buyG, packs, packG }: ShoppingLine): string {
-  const grams = buyG >= 1000 ? `${Math.round(buyG / 10) / 100} kg` : `${Math.round(buyG)} g`;
-  return packs === undefined || packG === undefined ? grams : `${packs} × ${Math.round(packG)} g`;
+  const { words } = kitchenUnit.value;
+  return packs === undefined || packG === undefined ? words(buyG) : `${packs} × ${words(packG)}`;
 }
 
 function lineDetail({ needG, haveG, neededBy, notBefore }: ShoppingLine): string {
-  const have = haveG > 0 ? `, ${Math.round(haveG)} g are there` : '';
+  const have = haveG > 0 ? `, ${kitchenUnit.value.words(haveG)} are there` : '';
   const early =
     notBefore !== undefined && notBefore > today.value
       ? `; not before ${dayAndMonth(notBefore)}, or freeze it`
       : '';
-  return `${Math.round(needG)} g needed${have}; for ${dayAndMonth(neededBy)}${early}`;
+  return `${kitchenUnit.value.words(needG)} needed${have}; for ${dayAndMonth(neededBy)}${early}`;
 }
 
 async function buy(line: ShoppingLine, id: string): Promise<void> {
@@ -141,7 +142,7 @@ async function buy(line: ShoppingLine, id: string): Promise<void> {
       week: id,
       ...(line.costCents !== undefined && { priceCents: Math.round(line.costCents) }),
     },
-    { says: `${capital(line.name)}: ${Math.round(line.buyG)} g in stock` },
+    { says: `${capital(line.name)}: ${kitchenUnit.peek().words(line.buyG)} in stock` },
   );
   problem.value = saved.status === 'refused' ? saved.problem : undefined;
 }

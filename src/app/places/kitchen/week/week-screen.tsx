@@ -13,6 +13,7 @@ import { Section } from '../../../parts/section.tsx';
 import { Tag } from '../../../parts/tag.tsx';
 import { WhyButton } from '../../../parts/why-button.tsx';
 import { pathTo } from '../../../shell/route.ts';
+import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { kitchen } from '../../../views/kitchen-view.ts';
 import { planWeek, week, weekPlanning } from '../../../views/week-view.ts';
 import './week.css';
@@ -121,7 +122,7 @@ function Ahead({ ahead }: { readonly ahead: WeekAhead }): JSX.Element {
 }
 
 function DayRow({ day }: { readonly day: DayAhead }): JSX.Element {
-  const foods = day.foods.map(({ name, grams }) => `${Math.round(grams)} g ${name}`).join('; ');
+  const foods = day.foods.map(({ name, grams }) => `${kitchenUnit.value.words(grams)} ${name}`).join('; ');
   return (
     <ListRow
       title={dateWords(day.date)}
