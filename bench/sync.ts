@@ -36,20 +36,16 @@ async function firstSync(address: string): Promise<void> {
   const keys = journalKeys(new Uint8Array(32).fill(1));
   const here = createLedger(Array.from({ length: MANY }, (_, i) => entryOf('first', i)));
   const there = createLedger();
-  const sent = await timed(() => bring(address, keys, here));
+  let mark = noMark;
+  const sent = await timed(async () => {
+    mark = await bring(address, keys, here);
+  });
   const taken = await timed(() => bring(address, keys, there));
   const day = createLedger([
     ...here.entries(),
     ...Array.from({ length: A_DAY }, (_, i) => entryOf('day', i)),
   ]);
-  const oneDay = await timed(() =>
-    bring(address, keys, day, {
-      since: MANY,
-      at: here.entries().at(-1)?.id ?? '',
-      stamp: here.entries().at(-1)?.stamp ?? '',
-      count: MANY,
-    }),
-  );
+  const oneDay = await timed(() => bring(address, keys, day, mark));
   console.log(
     `sync: first of ${MANY} entries ${seconds(sent)} up, ${seconds(taken)} down to an empty device (${there.size} there); a day's ${A_DAY} more in one round trip ${oneDay.toFixed(0)} ms`,
   );
@@ -122,6 +118,7 @@ async function bring(
     mark,
   );
   if (!synced.ok) throw new Error(synced.problem.message);
+  return synced.value.mark;
 }
 
 function entryOf(name: string, i: number): Entry {

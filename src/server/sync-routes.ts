@@ -103,9 +103,8 @@ function exchange(
   { journal, since, at, entries, tally }: ExchangeRequest,
   counts: SyncCounts,
 ): ExchangeAnswer | undefined {
-  if (since > 0 && store.nameAt(journal, since) !== at) return undefined;
-  if (entries.length > 0) store.append(journal, entries);
-  if (tally) store.setTally(journal, tally);
+  if (since > 0 && store.chainAt(journal, since) !== at) return undefined;
+  if (entries.length > 0 || tally) store.append(journal, entries, tally);
   const { kept, more } = pageAfter(store, journal, since);
   counts.exchanges += 1;
   counts.entriesTaken += entries.length;
@@ -114,7 +113,7 @@ function exchange(
   counts.entriesGiven += given.length;
   return {
     seq: kept.at(-1)?.seq ?? since,
-    at: kept.at(-1)?.id ?? at,
+    at: kept.at(-1)?.chain ?? at,
     more,
     entries: given.map(({ id, stamp, body }) => ({ id, stamp, body })),
     tallies: [...store.tallies(journal)],

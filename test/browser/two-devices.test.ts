@@ -38,7 +38,9 @@ async function copyOf(page: Page): Promise<string> {
 }
 
 describe('two devices', () => {
-  it('[SYN-20] pair by the phrase, write apart without a connection, and come together', async () => {
+  it('[SYN-20] pair by the phrase, write apart without a connection, and come together', {
+    timeout: 120_000,
+  }, async () => {
     const one = await app.open({ journal: 'own', at: '2027-03-08T06:30:00', viewport: TALL });
     await passFirstStart(one.page);
     await toDevices(one.page);

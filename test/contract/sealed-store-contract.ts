@@ -9,14 +9,27 @@ export function sealedStoreContract(name: string, open: () => SealedStore): void
     const store = open();
     expect(store.append('one', [entry('b'), entry('a')])).toBe(2);
     expect(store.append('one', [entry('a', 'BBBB'), entry('c')])).toBe(3);
-    expect(store.after('one', 0, 10)).toEqual([
+    expect(store.after('one', 0, 10)).toMatchObject([
       { seq: 1, ...entry('b') },
       { seq: 2, ...entry('a') },
       { seq: 3, ...entry('c') },
     ]);
-    expect(store.after('one', 1, 1)).toEqual([{ seq: 2, ...entry('a') }]);
+    expect(store.after('one', 1, 1)).toMatchObject([{ seq: 2, ...entry('a') }]);
     expect(store.ids('one')).toEqual(['b', 'a', 'c']);
-    expect([store.nameAt('one', 2), store.nameAt('one', 4), store.nameAt('two', 1)]).toEqual(['a', '', '']);
+    store.close();
+  });
+
+  it(`[SYN-17] ${name}: the digest of the order is the same for the same order and no other`, () => {
+    const store = open();
+    store.append('one', [entry('a'), entry('b'), entry('c')]);
+    store.append('two', [entry('a')]);
+    store.append('two', [entry('b'), entry('c')]);
+    store.append('three', [entry('b'), entry('a'), entry('c')]);
+    const chains = ['one', 'two', 'three'].map((journal) => store.chainAt(journal, 3));
+    expect(chains[0]).toBe(store.after('one', 2, 1)[0]?.chain);
+    expect(chains[1]).toBe(chains[0]);
+    expect(chains[2]).not.toBe(chains[0]);
+    expect([store.chainAt('one', 4), store.chainAt('nobody', 1)]).toEqual(['', '']);
     store.close();
   });
 
@@ -34,8 +47,8 @@ export function sealedStoreContract(name: string, open: () => SealedStore): void
     store.enter('one', 'digest');
     store.append('one', [entry('a')]);
     store.append('two', [entry('b')]);
-    store.setTally('one', entry('tally'));
-    store.setTally('one', entry('tally', 'CCCC'));
+    store.append('one', [], entry('tally'));
+    store.append('one', [entry('c')], entry('tally', 'CCCC'));
     expect(store.tallies('one')).toEqual([entry('tally', 'CCCC')]);
     expect(store.tallies('two')).toEqual([]);
     store.drop('one');

@@ -5,6 +5,7 @@ import { createLedger } from '#core/journal/ledger.ts';
 import { writeJournal } from '#core/journal/write-journal.ts';
 import { randomStream, type RandomStream } from '#core/random/random-stream.ts';
 import { journalKeys } from '../../src/outside/seal/journal-keys.ts';
+import type { KeptEntry } from '../../src/outside/sealed-store/sealed-store.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { type Ask, noMark, type SyncMark, synchronize } from '../../src/outside/sync/synchronize.ts';
 import { createServer } from '../../src/server/create-server.ts';
@@ -18,7 +19,14 @@ export interface DevicesRun {
   readonly lost: readonly string[];
   readonly problems: readonly string[];
   readonly happened: Record<
-    'written' | 'requestsLost' | 'answersLost' | 'sentTwice' | 'killed' | 'unknownKinds' | 'corrections',
+    | 'written'
+    | 'requestsLost'
+    | 'answersLost'
+    | 'sentTwice'
+    | 'killed'
+    | 'putBack'
+    | 'unknownKinds'
+    | 'corrections',
     number
   >;
 }
@@ -44,9 +52,7 @@ interface Device {
  */
 export async function simulateDevices(seed: number): Promise<DevicesRun> {
   const chance = randomStream(seed, 'devices');
-  const store = openSqliteStore(':memory:');
-  let clock = 0;
-  const server = createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  const server = restorableServer();
   const devices = Array.from({ length: 2 + chance.integer(4) }, (_, i) => newDevice(`device-${i}`, chance));
   const happened = {
     written: 0,
@@ -54,6 +60,7 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
     answersLost: 0,
     sentTwice: 0,
     killed: 0,
+    putBack: 0,
     unknownKinds: 0,
     corrections: 0,
   };
@@ -63,19 +70,45 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
     if (!device) throw new RangeError('no such device');
     const what = chance.uniform();
     if (what < 0.55) acknowledged.push(write(device, step, chance, happened));
-    else if (what < 0.93) await meet(device, faulty(server, chance, happened));
-    else {
+    else if (what < 0.9) await meet(device, faulty(server.app, chance, happened));
+    else if (what < 0.92) server.takeBackup();
+    else if (what < 0.95) {
+      happened.putBack += 1;
+      server.putBack();
+    } else {
       happened.killed += 1;
       revive(device);
     }
   }
   const problems: string[] = [];
   for (let round = 0; round < 2; round++)
-    for (const device of devices) problems.push(...(await meet(device, plain(server))));
-  store.close();
+    for (const device of devices) problems.push(...(await meet(device, plain(server.app))));
+  server.close();
   const files = devices.map(({ ledger }) => writeJournal(ledger.entries()));
   const lost = acknowledged.filter((id) => devices.some(({ ledger }) => ledger.entry(id) === undefined));
   return { seed, files, lost, problems, happened };
+}
+
+/** A server that is now and then put back to its last backup: what came since is lost to it. */
+function restorableServer() {
+  let store = openSqliteStore(':memory:');
+  let backup: readonly KeptEntry[] = [];
+  let clock = 0;
+  const serve = () => createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  const server = {
+    app: serve(),
+    takeBackup: (): void => {
+      backup = store.after(KEYS.journal, 0, Number.MAX_SAFE_INTEGER);
+    },
+    putBack: (): void => {
+      store.close();
+      store = openSqliteStore(':memory:');
+      store.append(KEYS.journal, backup);
+      server.app = serve();
+    },
+    close: (): void => store.close(),
+  };
+  return server;
 }
 
 function newDevice(name: string, chance: RandomStream): Device {

@@ -3,6 +3,8 @@ import type { SealedEntry } from '../seal/seal-entry.ts';
 /** An entry as the server keeps it, with its place in the order of arrival. */
 export interface KeptEntry extends SealedEntry {
   readonly seq: number;
+  /** Digest of everything that came up to here, in its order. */
+  readonly chain: string;
 }
 
 export type Entrance = 'open' | 'closed';
@@ -16,15 +18,14 @@ export interface SealedStore {
   knows(journal: string): boolean;
   /** Lets in who shows the token's digest the journal was opened with; the first to come opens it. */
   enter(journal: string, accessDigest: string): Entrance;
-  /** Keeps all or none; an entry already there stays as it is. Answers the last place in the order. */
-  append(journal: string, entries: readonly SealedEntry[]): number;
+  /** Keeps all or none, the tally in place of the device's last one; an entry already there stays as it is. Answers the last place in the order. */
+  append(journal: string, entries: readonly SealedEntry[], tally?: SealedEntry): number;
   /** Entries after a place, in order, at most so many. */
   after(journal: string, seq: number, limit: number): readonly KeptEntry[];
-  /** Name of the entry at a place; empty where there is none. */
-  nameAt(journal: string, seq: number): string;
+  /** Digest of everything up to a place; empty where the order does not reach so far. */
+  chainAt(journal: string, seq: number): string;
   /** Names of all entries of a journal, for a device that lost count. */
   ids(journal: string): readonly string[];
-  setTally(journal: string, tally: SealedEntry): void;
   tallies(journal: string): readonly SealedEntry[];
   /** Forgets what a journal held for good. Its name stays closed: a device with the old key must not begin it anew. */
   drop(journal: string): void;

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import sqlite, { type Database, type QueryResult } from 'node-sqlite3-wasm';
 import type { SealedEntry } from '../seal/seal-entry.ts';
 import type { Entrance, SealedStore } from './sealed-store.ts';
@@ -6,7 +7,7 @@ const SCHEMA = `
   create table if not exists journal (name text primary key, access text not null) without rowid, strict;
   create table if not exists entry (
     journal text not null, seq integer not null, id text not null, stamp text not null, body text not null,
-    primary key (journal, seq), unique (journal, id)
+    chain text not null, primary key (journal, seq), unique (journal, id)
   ) without rowid, strict;
   create table if not exists tally (
     journal text not null, id text not null, stamp text not null, body text not null,
@@ -28,31 +29,26 @@ export function openSqliteStore(file: string): SealedStore {
   return {
     knows: (journal) => database.get('select 1 from journal where name = ?', journal) !== null,
     enter: (journal, digest) => enter(database, journal, digest),
-    append: (journal, entries) => append(database, journal, entries),
+    append: (journal, entries, tally) =>
+      within(database, () => {
+        if (tally) setTally(database, journal, tally);
+        return append(database, journal, entries);
+      }),
     after: (journal, seq, limit) =>
       database
-        .all('select seq, id, stamp, body from entry where journal = ? and seq > ? order by seq limit ?', [
-          journal,
-          seq,
-          limit,
-        ])
-        .map((row) => ({ ...sealedOf(row), seq: Number(row['seq']) })),
-    nameAt: (journal, seq) => {
-      const row = database.get('select id from entry where journal = ? and seq = ?', [journal, seq]);
-      return row === null ? '' : textOf(row, 'id');
+        .all(
+          'select seq, id, stamp, body, chain from entry where journal = ? and seq > ? order by seq limit ?',
+          [journal, seq, limit],
+        )
+        .map((row) => ({ ...sealedOf(row), seq: Number(row['seq']), chain: textOf(row, 'chain') })),
+    chainAt: (journal, seq) => {
+      const row = database.get('select chain from entry where journal = ? and seq = ?', [journal, seq]);
+      return row === null ? '' : textOf(row, 'chain');
     },
     ids: (journal) =>
       database
         .all('select id from entry where journal = ? order by seq', [journal])
         .map((row) => textOf(row, 'id')),
-    setTally: (journal, { id, stamp, body }) => {
-      database.run('insert or replace into tally (journal, id, stamp, body) values (?, ?, ?, ?)', [
-        journal,
-        id,
-        stamp,
-        body,
-      ]);
-    },
     tallies: (journal) =>
       database
         .all('select id, stamp, body from tally where journal = ? order by id', [journal])
@@ -78,6 +74,15 @@ export function openSqliteStore(file: string): SealedStore {
   };
 }
 
+function setTally(database: Database, journal: string, { id, stamp, body }: SealedEntry): void {
+  database.run('insert or replace into tally (journal, id, stamp, body) values (?, ?, ?, ?)', [
+    journal,
+    id,
+    stamp,
+    body,
+  ]);
+}
+
 function enter(database: Database, journal: string, digest: string): Entrance {
   database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]);
   const row = database.get('select access from journal where name = ?', journal);
@@ -85,20 +90,29 @@ function enter(database: Database, journal: string, digest: string): Entrance {
 }
 
 function append(database: Database, journal: string, entries: readonly SealedEntry[]): number {
-  return within(database, () => {
-    const row = database.get('select max(seq) as last from entry where journal = ?', journal);
-    let last = Number(row?.['last'] ?? 0);
-    const insert = database.prepare(
-      'insert or ignore into entry (journal, seq, id, stamp, body) values (?, ?, ?, ?, ?)',
-    );
-    try {
-      for (const { id, stamp, body } of entries)
-        last += insert.run([journal, last + 1, id, stamp, body]).changes > 0 ? 1 : 0;
-    } finally {
-      insert.finalize();
+  const row = database.get(
+    'select seq, chain from entry where journal = ? order by seq desc limit 1',
+    journal,
+  );
+  let [last, chain] = row === null ? [0, ''] : [Number(row['seq']), textOf(row, 'chain')];
+  const insert = database.prepare(
+    'insert or ignore into entry (journal, seq, id, stamp, body, chain) values (?, ?, ?, ?, ?, ?)',
+  );
+  try {
+    for (const { id, stamp, body } of entries) {
+      const next = linkOf(chain, id, body);
+      if (insert.run([journal, last + 1, id, stamp, body, next]).changes > 0)
+        [last, chain] = [last + 1, next];
     }
-    return last;
-  });
+  } finally {
+    insert.finalize();
+  }
+  return last;
+}
+
+/** Whoever names a link has heard exactly what led to it. */
+function linkOf(before: string, id: string, body: string): string {
+  return createHash('sha256').update(`${before}\n${id}\n${body}`).digest('base64url').slice(0, 22);
 }
 
 function within<Result>(database: Database, work: () => Result): Result {

@@ -15,7 +15,7 @@ const place = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 export const exchangeRequest = v.strictObject({
   journal,
   since: place,
-  /** Name of the entry at `since`: a server that was put back to an older copy has another one there, or none. */
+  /** Digest of the order up to `since`, as the server said it: one that was put back to an older copy has another, or none. */
   at: v.pipe(v.string(), v.maxLength(200)),
   entries: v.pipe(v.array(sealedEntry), v.maxLength(MOST_ENTRIES)),
   tally: v.optional(sealedEntry),
@@ -25,7 +25,7 @@ export type ExchangeRequest = v.InferOutput<typeof exchangeRequest>;
 export const exchangeAnswer = v.strictObject({
   /** Everything up to here is in this answer or an earlier one. */
   seq: place,
-  /** Name of the entry at `seq`. */
+  /** Digest of the order up to `seq`. */
   at: v.string(),
   more: v.boolean(),
   entries: v.pipe(v.array(sealedEntry), v.maxLength(MOST_ENTRIES)),

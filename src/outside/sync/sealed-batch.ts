@@ -1,8 +1,7 @@
-import * as v from 'valibot';
 import type { Entry } from '#core/journal/entry.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import type { JournalKeys } from '../seal/journal-keys.ts';
-import { sealedEntry, sealEntry, type SealedEntry } from '../seal/seal-entry.ts';
+import { MOST_BODY_CHARACTERS, sealEntry, type SealedEntry } from '../seal/seal-entry.ts';
 import { MOST_CHARACTERS } from './exchange.ts';
 
 export interface SealedBatch {
@@ -28,7 +27,7 @@ export function sealedBatch(
     characters += next.body.length;
     if (sealed.length > 0 && characters > MOST_CHARACTERS) break;
     upTo += 1;
-    if (v.is(sealedEntry, next)) sealed.push(next);
+    if (next.body.length <= MOST_BODY_CHARACTERS) sealed.push(next);
     else problems.push(staysHere(entry));
   }
   return { sealed, upTo, problems };

@@ -11,7 +11,7 @@ import { exchangeAnswer, idsAnswer, MOST_ENTRIES, type ExchangeRequest } from '.
 export interface SyncMark {
   /** Place in the server's order up to which this device has heard. */
   readonly since: number;
-  /** Name of the entry at that place. */
+  /** Digest of the order up to that place, as the server said it. */
   readonly at: string;
   /** So many of this device's entries have a stamp up to `stamp`, and the server has them all. */
   readonly stamp: string;
