@@ -8,7 +8,7 @@ import type { Macros, WeekRequest } from '#core/week/week-request.ts';
 import { solveWeek } from '#outside/week-solver/solve-week.ts';
 import { weekRequestOf } from '../test/simulation/week-requests.ts';
 
-const WEEKS = 8;
+const WEEKS = 4;
 
 /** Weeks planned together beside two ways people go about it: cooking every day for that day, and cooking what fits best when nothing is ready. */
 export async function benchWeek(): Promise<void> {

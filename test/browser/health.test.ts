@@ -127,11 +127,7 @@ const SCREENS = [
 describe('every screen of Health', () => {
   it.each([
     ['phone', { viewport: TALL }, SCREENS],
-    [
-      'phone by night',
-      { viewport: TALL, dark: true },
-      ['health', 'health/panel/panel-after-legs', 'health/sums'],
-    ],
+    ['phone by night', { viewport: TALL, dark: true }, ['health/panel/panel-after-legs', 'health/sums']],
     ['desk', { viewport: DESKTOP }, ['health', 'health/trend/ck', 'health/panel/new', 'health/recovery']],
   ])('[LOOK-21] on the %s: axe, large targets, no sideways scroll', async (_, look, screens) => {
     const { page } = await app.open({ path: '/#/health', ...look });

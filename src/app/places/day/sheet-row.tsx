@@ -41,6 +41,7 @@ export function SheetRow({ row }: { readonly row: RunSheetRow }): JSX.Element {
           title={thing.cardio.activity}
           detail={`${thing.cardio.minutes} min${thing.cardio.beforeFood ? ', before food' : ''}`}
           state={look}
+          {...(state !== 'done' && { href: pathTo('gym', 'cardio') })}
         />
       );
     case 'task':

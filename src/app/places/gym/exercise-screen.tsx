@@ -15,6 +15,7 @@ import { record } from '../../state/open-journal.ts';
 import { book, gym } from '../../views/training-view.ts';
 import { newId } from '../../views/new-id.ts';
 import { draftOfExercise, exerciseDraft, readExercise, type ExerciseDraft } from './exercise-draft.ts';
+import { ExpectedSection } from './expected-section.tsx';
 import { CautionFields, WhatFields, type ExerciseFieldsProps } from './exercise-fields.tsx';
 import { setWords } from './gym-words.ts';
 
@@ -43,6 +44,7 @@ export function ExerciseScreen({ id }: { readonly id: string }): JSX.Element {
             <Section title="To protect">
               <CautionFields {...props} />
             </Section>
+            <ExpectedSection exercise={id} />
             <LastSets exercise={id} />
           </div>
           <Section title="What it is">

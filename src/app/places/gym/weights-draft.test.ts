@@ -38,6 +38,11 @@ describe('what a place has to lift', () => {
     expect(readCount(none)).toEqual({ ok: true, value: { plates: [{ mass: 45, unit: 'lb', count: 4 }] } });
   });
 
+  it('[GYM-94] counted again, a place keeps its name', () => {
+    const counted = { place: 'Hall', plates: [{ mass: 20, unit: 'kg' as const, count: 4 }] };
+    expect(readCount(draftOfCount(counted))).toEqual({ ok: true, value: counted });
+  });
+
   it('[GYM-94] a plate without its number is named', () => {
     const typed = { ...EMPTY, plates: [{ mass: 2.5, unit: 'kg' as const }] };
     expect(readCount(typed)).toMatchObject({ problem: { message: 'The 2.5 kg plates have no number.' } });

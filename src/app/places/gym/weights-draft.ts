@@ -10,6 +10,7 @@ const unit = v.picklist(['kg', 'lb']);
 const stamp = { mass: v.number(), unit };
 
 export const weightsDraft = v.strictObject({
+  place: v.string(),
   plates: v.array(v.strictObject({ ...stamp, count: v.optional(v.number()) })),
   dumbbellPairs: v.array(v.strictObject(stamp)),
 });
@@ -18,6 +19,7 @@ export type WeightsDraft = v.InferOutput<typeof weightsDraft>;
 /** The newest count as a draft to be changed. */
 export function draftOfCount(counted: WeightsCounted | undefined): WeightsDraft {
   return {
+    place: counted?.place ?? '',
     plates: [...(counted?.plates ?? [])],
     dumbbellPairs: [...(counted?.dumbbellPairs ?? [])],
   };
@@ -104,9 +106,11 @@ export function readCount(typed: WeightsDraft): Outcome<WeightsCounted> {
     );
   }
   const { dumbbellPairs } = typed;
+  const place = typed.place.trim();
   return {
     ok: true,
     value: {
+      ...(place !== '' && { place }),
       plates: typed.plates.flatMap(({ count, ...plate }) =>
         count === undefined || count === 0 ? [] : [{ ...plate, count }],
       ),

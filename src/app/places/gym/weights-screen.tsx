@@ -9,6 +9,7 @@ import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { StepperField } from '../../parts/stepper-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
@@ -32,6 +33,13 @@ export function WeightsScreen(): JSX.Element {
         <BarsSection />
         <Form onSubmit={() => void keep(typed.value)} problems={problems.value}>
           <Section title="Plates" detail="all there are, both sides together">
+            <TextField
+              label="Place"
+              hint="where they are; each place has its own count"
+              value={typed.value.place}
+              onValue={(place) => change({ ...typed.value, place })}
+              optional
+            />
             <Plates typed={typed.value} change={change} />
             <AddPlate typed={typed.value} change={change} />
           </Section>

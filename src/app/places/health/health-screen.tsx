@@ -8,6 +8,7 @@ import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
+import { today } from '../../state/clock.ts';
 import { doses, health } from '../../views/health-view.ts';
 import { BloodSection } from './blood-section.tsx';
 import { ProductRows } from './product-rows.tsx';
@@ -15,7 +16,7 @@ import { UrgentCautions } from './urgent-cautions.tsx';
 
 /** Supplements, blood, how one feels; what needs care now before all of it. */
 export function HealthScreen(): JSX.Element {
-  const { newest, draw } = health.value;
+  const { newest } = health.value;
   return (
     <Page title="Health" detail="this is no medical advice; licensed care goes first">
       {newest?.ok && <UrgentCautions cautions={newest.value.cautions} />}
@@ -27,17 +28,32 @@ export function HealthScreen(): JSX.Element {
         </div>
       </Columns>
       <ActionBar>
-        {draw ? (
-          <Button kind="next" wide href={pathTo('health', 'panel', 'new')}>
-            Enter a panel
-          </Button>
-        ) : (
-          <Button kind="next" wide href={pathTo('health', 'draw')}>
-            Plan a blood draw
-          </Button>
-        )}
+        <MainAction />
       </ActionBar>
     </Page>
+  );
+}
+
+/** What is most likely wanted now: results on the day of a draw, a first product, the day's note, else a panel. */
+function MainAction(): JSX.Element {
+  const { draw, products, recovery } = health.value;
+  if (draw?.data.date === today.value)
+    return (
+      <Button kind="next" wide href={pathTo('health', 'panel', 'new')}>
+        Enter the results
+      </Button>
+    );
+  if (products.length === 0)
+    return (
+      <Button kind="next" wide href={pathTo('health', 'label', 'new')}>
+        Describe a product
+      </Button>
+    );
+  const noted = Object.keys(recovery.noted).length > 0;
+  return (
+    <Button kind={noted ? 'plain' : 'next'} wide href={pathTo('health', 'recovery')}>
+      {noted ? 'Add to the note of today' : 'Note how today feels'}
+    </Button>
   );
 }
 

@@ -127,26 +127,28 @@ function Stock({ now: { product, stock } }: { readonly now: ProductNow }): JSX.E
   const pack = product.packUnits;
   return (
     <Section title="In the cupboard">
-      <Figure
-        value={stock?.left}
-        unit={unit === 'gram' ? 'g' : unit === 'millilitre' ? 'mL' : `${unit}s`}
-        size="large"
-        label="Left"
-        labelHidden
-        why={{
-          title: `What is left of ${product.name}`,
-          sentences: [
-            stock ? say(stock.words) : 'Not counted yet.',
-            'The last count, plus what was bought since, less what was taken since. The day it runs out follows from the regimens as they stand, pauses kept.',
-          ],
-          inputs: [
-            ...(stock?.countedOn === undefined
-              ? []
-              : [{ name: 'Counted on', value: dateWords(stock.countedOn) }]),
-            { name: 'Used a day', value: `${stock?.usedPerDay ?? 0} over the next four weeks` },
-          ],
-        }}
-      />
+      {stock?.left !== undefined && (
+        <Figure
+          value={stock?.left}
+          unit={unit === 'gram' ? 'g' : unit === 'millilitre' ? 'mL' : `${unit}s`}
+          size="large"
+          label="Left"
+          labelHidden
+          why={{
+            title: `What is left of ${product.name}`,
+            sentences: [
+              stock ? say(stock.words) : 'Not counted yet.',
+              'The last count, plus what was bought since, less what was taken since. The day it runs out follows from the regimens as they stand, pauses kept.',
+            ],
+            inputs: [
+              ...(stock?.countedOn === undefined
+                ? []
+                : [{ name: 'Counted on', value: dateWords(stock.countedOn) }]),
+              { name: 'Used a day', value: `${stock?.usedPerDay ?? 0} over the next four weeks` },
+            ],
+          }}
+        />
+      )}
       {stock && <p>{say(stock.words)}</p>}
       <div class="row">
         {pack !== undefined && (
