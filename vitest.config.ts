@@ -23,7 +23,8 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
+          // Two browsers at once: most of a test is waiting for a screen.
+          maxWorkers: 2,
         },
       },
       {
