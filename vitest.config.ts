@@ -25,6 +25,7 @@ export default defineConfig({
           hookTimeout: 60_000,
           // Two browsers at once: most of a test is waiting for a screen.
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
       {
