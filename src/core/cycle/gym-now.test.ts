@@ -83,6 +83,24 @@ describe('the session under way', () => {
     expect(next?.beat.why.join(' ')).toContain('Last time, on 2027-04-19: 140 kg x 8, 1 in reserve.');
   });
 
+  it('[GYM-23] a set typed far too heavy is shown, and is no mark to beat', () => {
+    const journal = eightWeeks();
+    journal.onDay(55);
+    journal.write('17:00', 'session-begun', { session: 'slipped', template: 'legs' });
+    const slip = { session: 'slipped', slot: 'squat', set: 'top', number: 1, rir: 1 } as const;
+    journal.write('17:20', 'set-done', barSet('back-squat', 410, 8, slip));
+    const today = journal.onDay(56);
+    journal.write('17:00', 'session-begun', { session: 'now', template: 'legs' });
+    const gym = gymLog(journal.ledger, today);
+    const now = sessionNow({ ledger: journal.ledger, gym, session: 'now', today, push: 'more' });
+    if (!now.ok) throw new Error(now.problem.message);
+    const { beat } = now.value.next ?? {};
+    expect(beat?.asked?.load).toMatchObject({ of: 'kg' });
+    expect(beat?.best?.loadKg).toBe(140);
+    expect(beat?.last?.loadKg).toBe(140);
+    expect(beat?.why.join(' ')).toContain('410 kg x 8, 1 in reserve on 2027-04-25 lies far above');
+  });
+
   it('[GYM-60] a pain note of the exercise is there the next time it comes up', () => {
     const journal = eightWeeks();
     journal.write('18:05', 'pain-noted', { joint: 'knee', side: 'right', score: 5, exercise: 'back-squat' });

@@ -7,7 +7,7 @@ import type { SetToCome, WhatToBeat } from './what-to-beat.ts';
 
 /** Why a set is asked for as it is, in plain sentences with the numbers that decided it. */
 export function beatWords(beat: Omit<WhatToBeat, 'why'>, ahead: SetToCome): string[] {
-  const { last, best, asked } = beat;
+  const { last, best, asked, slip } = beat;
   if (!asked) return [nothingWords(ahead.set)];
   return [
     ...(last
@@ -15,6 +15,11 @@ export function beatWords(beat: Omit<WhatToBeat, 'why'>, ahead: SetToCome): stri
       : ['Nothing comparable is logged yet.']),
     ...(best && best.fact !== last?.fact
       ? [`The best so far, on ${best.day}: ${sentenceOfSet(best.fact.data)}.`]
+      : []),
+    ...(slip
+      ? [
+          `${sentenceOfSet(slip.fact.data)} on ${slip.day} lies far above everything before it and is no mark to beat; correct it in the Journal if it was a slip.`,
+        ]
       : []),
     ...expectedWords(beat, asked),
     ruleWords(asked, ahead),

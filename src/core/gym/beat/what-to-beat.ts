@@ -56,6 +56,8 @@ export interface WhatToBeat {
     | undefined;
   /** One-repetition maximum from the best set by the published equations, or that it lies outside them (GYM-21). */
   readonly oneRep: Studied<OneRepEstimate> | undefined;
+  /** A set far above everything before it: shown, but no mark to beat. */
+  readonly slip: LoggedSet | undefined;
   readonly why: readonly string[];
 }
 
@@ -66,7 +68,9 @@ const USUAL_RESERVE = 1;
 export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
   const { exercise, side, machine } = ahead;
   const series = seriesOf(log, { exercise: exercise.exercise, side, machine });
-  const sets = series?.sets ?? [];
+  const run = series && runSeries(series.sets);
+  const slips = (run?.suspects ?? []).filter(({ surprise }) => surprise > 0).map((suspect) => suspect.set);
+  const sets = (series?.sets ?? []).filter((set) => !slips.includes(set));
   const earlier = sets.filter(({ session }) => session !== ahead.session);
   const follows = followsWithoutRest(ahead.set);
   const comparable = follows
@@ -74,7 +78,7 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
     : sets;
   const last = lastComparable(comparable, ahead.session, ahead.set, ahead.number);
   const best = bestSet(earlier);
-  const belief = series && runSeries(sets).belief;
+  const belief = run?.belief;
   const rir = ahead.rir ?? USUAL_RESERVE;
   const read = (load: SetLoad) => comparableLoad(load, exercise, log.book, ahead.massKg)?.loadKg;
   const expectedWith = (load: SetLoad): RepsAhead | undefined => {
@@ -101,6 +105,7 @@ export function whatToBeat(log: StrengthLog, ahead: SetToCome): WhatToBeat {
     asked,
     expectedWith,
     loadForReps: belief && !follows ? loadFor(belief, ahead, rir) : undefined,
+    slip: slips.at(-1),
     oneRep: best && estimateOneRep(best.loadKg, best.reps + (best.fact.data.rir ?? 0)),
   };
   return { ...answer, why: beatWords(answer, ahead) };

@@ -13,6 +13,9 @@ export interface SeriesRun<Set extends StrengthSet> {
 /** Beyond so many standard deviations a set is shown as suspect. */
 const SUSPECT = 4;
 
+/** So many sets may have been light ones: a far heavier one after them shows strength that they hid. */
+const FIRST_SETS = 3;
+
 /** Runs the estimate over a series, oldest first, with days whose level is remembered, ascending (GYM-23). */
 export function runSeries<Set extends StrengthSet>(
   sets: readonly Set[],
@@ -26,7 +29,8 @@ export function runSeries<Set extends StrengthSet>(
     if (belief === undefined) belief = openBelief(set, marks, usual);
     else {
       const taken = takeIn(belief, set, usual);
-      belief = taken.belief;
+      belief =
+        belief.sets <= FIRST_SETS && taken.surprise > SUSPECT ? openBelief(set, marks, usual) : taken.belief;
       if (Math.abs(taken.surprise) > SUSPECT) suspects.push({ set, surprise: taken.surprise });
     }
     if (set.rir !== undefined && set.reps > 0) noted.push(set.rir);
