@@ -11,6 +11,8 @@ import { doseWords, unitsWords } from '../../views/dose-words.ts';
 import { takeDoses } from '../../views/take-dose.ts';
 import { say } from '../../views/say.ts';
 
+type DrawItems = Extract<HealthThing, { type: 'draw-lines' }>['items'];
+
 interface HealthRowProps {
   readonly at: ClockMinutes;
   readonly thing: HealthThing;
@@ -32,7 +34,7 @@ export function HealthRow({ at, thing, state, look }: HealthRowProps): JSX.Eleme
           title={
             thing.items.some(({ kind }) => kind === 'morning') ? 'Blood draw today' : 'Before the blood draw'
           }
-          detail={say(thing.items.map(({ words }) => words).join(' '))}
+          detail={say(drawWords(thing.items))}
           state="planned"
           href={pathTo('health', 'draw')}
         />
@@ -97,4 +99,10 @@ function DoneRow({ at, done }: { readonly at: ClockMinutes; readonly done: DoseD
       href={pathTo('journal', 'entry', fact.entry.id)}
     />
   );
+}
+
+/** On the morning itself all of it; on the days before, the first of it: the rest is a tap away. */
+function drawWords(items: DrawItems): string {
+  if (items.some(({ kind }) => kind === 'morning')) return items.map(({ words }) => words).join(' ');
+  return `${(items[0]?.words ?? '').split(';')[0] ?? ''}${items.length > 1 ? ` (${items.length - 1} more)` : ''}`;
 }
