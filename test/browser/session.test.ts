@@ -31,6 +31,9 @@ describe('a session on the phone', () => {
     await nextIs(page, 'One-leg press', 'Warm-up 1, left side');
     await logSet(page);
     await nextIs(page, 'One-leg press', 'Warm-up 1, right side');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(
+      'The next set',
+    );
     await page.getByText('Rested').waitFor();
     await app.kill(page);
     const again = await app.open({ path: '/#/gym', viewport: PHONE, device });

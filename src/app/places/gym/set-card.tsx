@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import type { StepNow } from '#core/cycle/gym-now.ts';
 import type { SetLoad } from '#core/journal/kinds/gym-load.ts';
 import { dayAndMonth } from '#core/words/dates.ts';
@@ -17,13 +18,25 @@ interface SetCardProps {
   readonly reps: number;
 }
 
+let nextTakesFocus = false;
+
+/** The button that logged a set goes with it; whoever works by keys or by ear is led on to the next one. */
+export function leadOnToTheNextSet(): void {
+  nextTakesFocus = true;
+}
+
 /** The set under the bar, to be read at arm's length: what it is, what is asked, what it is held against. */
 export function SetCard({ now, load, reps }: SetCardProps): JSX.Element {
   const { step, pain } = now;
   const { reps: range, tempo, rir } = step.target;
   const side = step.side === undefined ? '' : `, ${step.side} side`;
+  const card = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (nextTakesFocus) card.current?.focus({ preventScroll: true });
+    nextTakesFocus = false;
+  }, []);
   return (
-    <div class="set-card" role="group" aria-label="The next set">
+    <div class="set-card" role="group" aria-label="The next set" tabIndex={-1} ref={card}>
       <p class="set-head">
         <span class="set-exercise">{step.exercise.name}</span>
         <span class="set-kind">{`${setName(step)}${side}`}</span>

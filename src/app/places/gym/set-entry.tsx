@@ -20,7 +20,7 @@ import { LoadFields } from './load-fields.tsx';
 import { LoadPlates } from './load-plates.tsx';
 import { LoadedAs } from './loaded-as.tsx';
 import { RestClock } from './rest-clock.tsx';
-import { SetCard } from './set-card.tsx';
+import { leadOnToTheNextSet, SetCard } from './set-card.tsx';
 import { SetNumber, type SetNumberProps } from './set-number.tsx';
 import {
   draftKeyOf,
@@ -168,12 +168,14 @@ async function keep(
     problem.value = set.problem;
     return;
   }
+  leadOnToTheNextSet();
   const saved = await record('set-done', set.value, { says: 'Set logged' });
   problem.value = saved.status === 'refused' ? saved.problem : undefined;
   if (saved.status !== 'refused') clearDraft(draftKeyOf(session, step));
 }
 
 async function skip({ step }: StepNow, session: string): Promise<void> {
+  leadOnToTheNextSet();
   await record(
     'set-skipped',
     {
