@@ -59,7 +59,6 @@ export function EntriesScreen(): JSX.Element {
         hint="Words in any order: banana 2027-03 meal"
         value={query.value}
         onValue={(text) => search(text)}
-        optional
       />
       {days.length === 0 && (
         <EmptyState

@@ -22,7 +22,6 @@ export function FoodsScreen(): JSX.Element {
         hint="Words in any order; small slips are forgiven"
         value={typed.value}
         onValue={(text) => (typed.value = text)}
-        optional
       />
       {hits.length === 0 ? (
         <Note>No food by that name. Copy its label to add it.</Note>
