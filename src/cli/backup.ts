@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder.ts';
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';
+import { complain } from './complain.ts';
 
 const backupHelp = `stagewright backup DIR FILE     a whole copy of a server's sealed journals, also while it runs
 
@@ -65,8 +66,3 @@ export const restoreCommand: PlainCommand = {
     return 0;
   },
 };
-
-function complain(text: string, status: number): number {
-  process.stderr.write(`${text}\n`);
-  return status;
-}

@@ -8,6 +8,7 @@ import { listen } from '../server/listen.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
 import type { PlainCommand } from './command.ts';
+import { complain } from './complain.ts';
 
 const PORT = 4173;
 const REPOSITORY = join(import.meta.dirname, '../..');
@@ -137,9 +138,4 @@ function stopAsked(): Promise<void> {
   return new Promise((asked) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => asked());
   });
-}
-
-function complain(text: string, status: number): number {
-  process.stderr.write(`${text}\n`);
-  return status;
 }

@@ -6,6 +6,7 @@ import { createCatalogue } from '#core/kitchen/catalogue.ts';
 import type { CatalogueFood } from '#core/kitchen/catalogue-food.ts';
 import { plateItemOf } from '#core/kitchen/item-nutrients.ts';
 import { pickingStandings, type Standing } from '#core/kitchen/picking-order.ts';
+import { capital } from '#core/units/capital.ts';
 import { createFoodSearch } from '#outside/food-search/food-search.ts';
 import { now } from '../state/clock.ts';
 import { ledger } from '../state/open-journal.ts';
@@ -66,11 +67,6 @@ function hitOf(food: CatalogueFood, standing: Standing | undefined): FoodHit {
   const macros = `${Math.round(energyKcal)} kcal, ${round1(proteinG)} P, ${round1(carbohydrateG)} C, ${round1(fatG)} F in 100 g`;
   const near = standing && standing.tier <= 1 ? 'in stock; ' : standing?.tier === 2 ? 'favourite; ' : '';
   return { id: food.id, title: capital(food.name), detail: near + macros };
-}
-
-/** The table writes names in small letters; as a title each begins with a capital. */
-export function capital(name: string): string {
-  return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 function round1(value: number): string {

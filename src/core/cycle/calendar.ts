@@ -6,6 +6,7 @@ import type { Fact, Ledger } from '../journal/ledger.ts';
 import { addDays } from '../units/civil-date.ts';
 import { parseClock } from '../units/clock.ts';
 import type { ClockMinutes, Minutes } from '../units/quantities.ts';
+import { capital } from '../units/capital.ts';
 
 /**
  * When a date of the calendar is: whole days, a moment anywhere on earth, or a time of the clock wherever one is (RFC 5545,
@@ -153,8 +154,4 @@ function timeOf(
 /** The id of the first version of an entry: corrections keep the date they correct. */
 function originOf(ledger: Ledger, id: string): string {
   return ledger.history(id)[0]?.id ?? id;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

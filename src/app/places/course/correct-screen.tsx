@@ -8,6 +8,7 @@ import { standingTargets } from '#core/cycle/standing-targets.ts';
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Outcome, Problem } from '#core/problems/problem.ts';
 import { dateWords } from '#core/words/dates.ts';
+import { capital } from '#core/units/capital.ts';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
@@ -23,7 +24,7 @@ import { ledger, recordAll } from '../../state/open-journal.ts';
 import { course, courseQuestion } from '../../views/course-view.ts';
 import { triedChange } from '../../views/what-if-view.ts';
 import { changeOf, chosenCorrection, type CorrectionDraft, forgetCorrection } from './correction-draft.ts';
-import { capital, chanceWords } from './course-words.ts';
+import { chanceWords } from './course-words.ts';
 
 const problems = signal<readonly Problem[]>([]);
 

@@ -56,7 +56,3 @@ export function moveWords({
 }): string {
   return changeWords({ energyKcal, cardioKcal });
 }
-
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

@@ -4,6 +4,7 @@ import { weeklyUntil } from '#core/cycle/season-dates.ts';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { parseDate } from '#core/units/civil-date.ts';
 import { formatClock, parseClock } from '#core/units/clock.ts';
+import { capital } from '#core/units/capital.ts';
 
 export const DATE_TYPES = [
   'posing practice',
@@ -64,8 +65,4 @@ export function datesFrom(
       ...(show && { show: show.show }),
     })),
   );
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { redFlags, refusedPractices } from '#core/limits/refused-practices.ts';
+import { capital } from '#core/units/capital.ts';
 import { Caution } from '../../parts/caution.tsx';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
@@ -46,8 +47,4 @@ function sourcesOfRefusals(): Why {
     sentences: refusedPractices.map(({ practice, why, hazard }) => `${practice}: ${why} ${hazard}`),
     source: [...new Set(refusedPractices.map(({ source }) => sourceWords(source)))],
   };
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

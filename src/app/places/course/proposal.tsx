@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { CorrectionAnswer } from '#core/course/course-answer.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import { dateWords } from '#core/words/dates.ts';
+import { capital } from '#core/units/capital.ts';
 import { Button } from '../../parts/button.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { Note } from '../../parts/note.tsx';
@@ -9,7 +10,7 @@ import { Section } from '../../parts/section.tsx';
 import { go, pathTo } from '../../shell/route.ts';
 import { openCorrection } from './correction-draft.ts';
 import { say } from '../../views/say.ts';
-import { capital, chanceWords, moveWords } from './course-words.ts';
+import { chanceWords, moveWords } from './course-words.ts';
 import './proposal.css';
 
 /** The corrections that would bring the course back, the smallest first; or that it is to be held, and why. */

@@ -2,11 +2,11 @@ import type { JSX } from 'preact';
 import type { ForetoldJump } from '#core/course/foretell-jump.ts';
 import type { StretchAhead } from '#core/cycle/course-now.ts';
 import { dayAndMonth } from '#core/words/dates.ts';
+import { capital } from '#core/units/capital.ts';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { say } from '../../views/say.ts';
-import { capital } from './course-words.ts';
 
 /** Stretches ahead, each with what the scale will do, so that nobody reads water as fat. */
 export function StretchesAhead({ stretches }: { readonly stretches: readonly StretchAhead[] }): JSX.Element {

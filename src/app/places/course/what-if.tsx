@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { changeWords } from '#core/course/words.ts';
 import type { CourseNow, TriedChange } from '#core/cycle/course-now.ts';
+import { capital } from '#core/units/capital.ts';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
 import { Figure } from '../../parts/figure.tsx';
@@ -10,7 +11,7 @@ import { say } from '../../views/say.ts';
 import { sourceWords } from '../../views/source-words.ts';
 import { changeTried, triedChange } from '../../views/what-if-view.ts';
 import { openCorrection } from './correction-draft.ts';
-import { capital, chanceWords } from './course-words.ts';
+import { chanceWords } from './course-words.ts';
 import './what-if.css';
 
 const STEP_KCAL = 25;

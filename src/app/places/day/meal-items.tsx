@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { SheetItem, SheetMeal } from '#core/cycle/day-sheet.ts';
+import { capital } from '#core/units/capital.ts';
 import { Figure } from '../../parts/figure.tsx';
-import { capital } from '../../views/kitchen-view.ts';
 import { itemWhy } from './whys.ts';
 import './meal-items.css';
 

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { SheetMeal } from '#core/cycle/day-sheet.ts';
 import { formatClock } from '#core/units/clock.ts';
+import { capital } from '#core/units/capital.ts';
 import { ScaleButton } from '../../chooser/scale-button.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -15,7 +16,6 @@ import { go, pathTo } from '../../shell/route.ts';
 import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { sheet } from '../../views/day-view.ts';
-import { capital } from '../../views/kitchen-view.ts';
 import {
   emptyWeigh,
   inTheBowlG,

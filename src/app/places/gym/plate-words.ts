@@ -1,3 +1,4 @@
+import { capital } from '#core/units/capital.ts';
 import type { Kilograms } from '#core/units/quantities.ts';
 import { loadUnit } from '../../views/load-units.ts';
 import type { Loadable, PlateChange, Stamp, StampedRamp } from './ramp-draft.ts';
@@ -16,7 +17,7 @@ export function changeWords(change: PlateChange, sides: 1 | 2, stampOf: StampOf)
   ];
   if (parts.length === 0) return change.stays.length === 0 ? 'No plates.' : 'Nothing to change.';
   const sentence = `${parts.join('; ')}${sides === 2 ? ', each side' : ''}.`;
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+  return capital(sentence);
 }
 
 /** A drawn side in words, for those who do not see it. */

@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
 import { roundTo } from '#core/units/rounding.ts';
+import { capital } from '#core/units/capital.ts';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Section } from '../../parts/section.tsx';
 import { Table } from '../../parts/table.tsx';
 import { pathTo } from '../../shell/route.ts';
-import { capital } from '../../views/kitchen-view.ts';
 import { training } from '../../views/training-view.ts';
 
 /** Hard sets by muscle in plain words: this week, a usual one, and through the preparation. */

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { yieldRowsFor } from '#core/tables/yields.ts';
 import { fromGrams, toGrams } from '#core/units/mass.ts';
 import { roundTo } from '#core/units/rounding.ts';
+import { capital } from '#core/units/capital.ts';
 import { FoodChooser } from '../../chooser/food-chooser.tsx';
 import { Button } from '../../parts/button.tsx';
 import { CheckField } from '../../parts/check-field.tsx';
@@ -9,7 +10,7 @@ import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Note } from '../../parts/note.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { athlete } from '../../views/athlete-view.ts';
-import { capital, kitchen } from '../../views/kitchen-view.ts';
+import { kitchen } from '../../views/kitchen-view.ts';
 import type { CookDraft } from './cook-draft.ts';
 import type { CookFieldsProps } from './cook-screen.tsx';
 

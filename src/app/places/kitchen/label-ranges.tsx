@@ -3,11 +3,11 @@ import type { LabelAnswer, LabelRequest } from '#core/kitchen/label-request.ts';
 import { carbohydrateBothWays } from '#core/kitchen/label-spread.ts';
 import { nutrientNames, nutrientWords } from '#core/kitchen/nutrients.ts';
 import { roundTo } from '#core/units/rounding.ts';
+import { capital } from '#core/units/capital.ts';
 import { Caution } from '../../parts/caution.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Table } from '../../parts/table.tsx';
 import { WhyButton } from '../../parts/why-button.tsx';
-import { capital } from '../../views/kitchen-view.ts';
 
 export interface LabelRangesProps {
   readonly label: LabelRequest;

@@ -2,6 +2,7 @@ import type { Carrier, MachineGeometry } from '#core/journal/kinds/gym-equipment
 import type { DataOf } from '#core/journal/kinds/registry.ts';
 import type { Ledger } from '#core/journal/ledger.ts';
 import { tableExercise, tableExercises, type TableExercise } from '#core/tables/exercises.ts';
+import { capital } from '#core/units/capital.ts';
 
 export type Caution = NonNullable<DataOf<'exercise-described'>['caution']>;
 
@@ -103,8 +104,4 @@ function fromList(key: string, row: TableExercise | undefined): Exercise {
     caution: undefined,
     known: row ? 'list' : 'nowhere',
   };
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

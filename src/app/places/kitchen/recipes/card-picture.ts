@@ -1,3 +1,4 @@
+import { capital } from '#core/units/capital.ts';
 import type { RecipeCard } from '#core/kitchen/recipe/recipe-card.ts';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 
@@ -42,7 +43,7 @@ export async function cardPicture(card: RecipeCard): Promise<Outcome<Blob>> {
 function linesOf(card: RecipeCard): Line[] {
   const head = (left: string): Line => ({ left, sizePx: 34, bold: true, beforePx: 36 });
   const row = ({ name, value }: { readonly name: string; readonly value: string }): Line => ({
-    left: name.charAt(0).toUpperCase() + name.slice(1),
+    left: capital(name),
     right: value,
     sizePx: 32,
     ruled: true,

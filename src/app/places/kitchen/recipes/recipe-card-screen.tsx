@@ -4,6 +4,7 @@ import { recipeCard, type RecipeCard } from '#core/kitchen/recipe/recipe-card.ts
 import { recipeJsonLd } from '#core/kitchen/recipe/recipe-json-ld.ts';
 import type { Recipe } from '#core/kitchen/recipe-food.ts';
 import type { Problem } from '#core/problems/problem.ts';
+import { capital } from '#core/units/capital.ts';
 import { ActionBar } from '../../../parts/action-bar.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
@@ -15,7 +16,7 @@ import { PrintButton } from '../../../print/print-button.tsx';
 import { PrintSheet } from '../../../print/print-sheet.tsx';
 import { pathTo } from '../../../shell/route.ts';
 import { today } from '../../../state/clock.ts';
-import { capital, kitchen } from '../../../views/kitchen-view.ts';
+import { kitchen } from '../../../views/kitchen-view.ts';
 import { download } from '../../journal/download.ts';
 import { cardPicture } from './card-picture.ts';
 import './recipe-figures.css';

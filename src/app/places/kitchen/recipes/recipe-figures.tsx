@@ -3,9 +3,10 @@ import { nutrientRows } from '#core/kitchen/recipe/recipe-card.ts';
 import { nutrientWords, type NutrientName, type NutrientTotal } from '#core/kitchen/nutrients.ts';
 import type { Recipe, RecipeNutrients } from '#core/kitchen/recipe-food.ts';
 import { roundTo } from '#core/units/rounding.ts';
+import { capital } from '#core/units/capital.ts';
 import { Figure } from '../../../parts/figure.tsx';
 import type { Why } from '../../../parts/why.ts';
-import { capital, kitchen } from '../../../views/kitchen-view.ts';
+import { kitchen } from '../../../views/kitchen-view.ts';
 import './recipe-figures.css';
 
 const SHOWN: readonly NutrientName[] = ['energyKcal', 'proteinG', 'carbohydrateG', 'fatG'];

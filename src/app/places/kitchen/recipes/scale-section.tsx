@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { scaleRecipe, type ScaledRecipe, type ScaleWish } from '#core/kitchen/recipe/scale-recipe.ts';
 import type { Recipe } from '#core/kitchen/recipe-food.ts';
 import { roundTo } from '#core/units/rounding.ts';
+import { capital } from '#core/units/capital.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
 import { ChoiceField } from '../../../parts/choice-field.tsx';
@@ -11,7 +12,7 @@ import { NumberField } from '../../../parts/number-field.tsx';
 import { Section } from '../../../parts/section.tsx';
 import { WhyButton } from '../../../parts/why-button.tsx';
 import { kitchenUnit } from '../../../views/kitchen-units.ts';
-import { capital, kitchen } from '../../../views/kitchen-view.ts';
+import { kitchen } from '../../../views/kitchen-view.ts';
 import { intoThePan } from './into-the-pan.ts';
 
 type By = 'slices' | 'proteinG' | 'carbohydrateG' | 'energyKcal';

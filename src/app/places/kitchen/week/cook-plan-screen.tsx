@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { PanAhead, WeekAhead } from '#core/cycle/week-ahead.ts';
 import { dateWords } from '#core/words/dates.ts';
+import { capital } from '#core/units/capital.ts';
 import { Button } from '../../../parts/button.tsx';
 import { EmptyState } from '../../../parts/empty-state.tsx';
 import { Figure } from '../../../parts/figure.tsx';
@@ -11,7 +12,6 @@ import { PrintButton } from '../../../print/print-button.tsx';
 import { PrintSheet, StepBox } from '../../../print/print-sheet.tsx';
 import { pathTo } from '../../../shell/route.ts';
 import { today } from '../../../state/clock.ts';
-import { capital } from '../../../views/kitchen-view.ts';
 import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { week } from '../../../views/week-view.ts';
 import './week.css';

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import * as v from 'valibot';
 import { packsKnown } from '#core/cycle/week-ask.ts';
 import type { Problem } from '#core/problems/problem.ts';
+import { capital } from '#core/units/capital.ts';
 import { ActionBar } from '../../../parts/action-bar.tsx';
 import { Button } from '../../../parts/button.tsx';
 import { Form } from '../../../parts/form.tsx';
@@ -12,7 +13,7 @@ import { TextField } from '../../../parts/text-field.tsx';
 import { go, pathTo } from '../../../shell/route.ts';
 import { clearDraft, draft } from '../../../state/drafts.ts';
 import { ledger, record } from '../../../state/open-journal.ts';
-import { capital, kitchen } from '../../../views/kitchen-view.ts';
+import { kitchen } from '../../../views/kitchen-view.ts';
 import { problemAt } from '../../../views/problem-at.ts';
 
 const problems = signal<readonly Problem[]>([]);
