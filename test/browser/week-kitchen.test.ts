@@ -68,15 +68,21 @@ describe('the week ahead', () => {
     expect(await lines.count()).toBe(before);
   });
 
-  it('[WEK-01] planned again by the wishes, in a worker under the strict policy', async () => {
+  it('[WEK-10] other wishes have it solved again unasked, in a worker under the strict policy; left it stands, taken it is new', async () => {
     const { page } = await app.open({ path: '/#/kitchen/week-wishes' });
     await page.getByRole('textbox', { name: 'Days planned together' }).fill('2');
     await settle(page);
     await page.getByRole('button', { name: 'Keep these wishes' }).click();
-    await page.getByRole('heading', { name: 'The week ahead' }).waitFor();
+    await page.getByRole('button', { name: 'Leave it' }).waitFor({ timeout: 30_000 });
+    await page.getByText('You wish the week otherwise: how many days are planned together.').waitFor();
     await settle(page);
-    await page.getByRole('button', { name: 'Plan again' }).click();
-    await page.getByText('The week is planned again').waitFor({ timeout: 30_000 });
+    await page.getByRole('button', { name: 'Leave it' }).click();
+    await page.getByText('The week stays as it stands').waitFor();
+    await page.getByText(/^7 days,/).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Take the new week' }).waitFor({ timeout: 30_000 });
+    await settle(page);
+    await page.getByRole('button', { name: 'Take the new week' }).click();
     await page.getByText(/^2 days,/).waitFor();
   });
 

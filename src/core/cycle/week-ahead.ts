@@ -1,23 +1,16 @@
-import { shapeOfDay } from '../day/shape-of-day.ts';
-import { targetsOfDay } from '../day/targets-of-day.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
 import type { Catalogue } from '../kitchen/catalogue.ts';
 import { batchFoodId } from '../kitchen/cooked-batch.ts';
-import { addDays } from '../units/civil-date.ts';
-import { roundTo } from '../units/rounding.ts';
-import { needsOf, panToCook, portionsOf, type PanToCook } from '../week/cook-plan.ts';
+import { needsOf } from '../week/cook-plan.ts';
 import { shoppingList, type ShoppingLine } from '../week/shopping-list.ts';
+import { weekChanges } from '../week/week-changes.ts';
+import { weekChangeWords } from '../words/week-change-words.ts';
+import { keepsRawDays } from './keeps-raw-days.ts';
 import type { KitchenNow } from './kitchen-now.ts';
 import { plannedToday } from './planned-today.ts';
-import { keepsRawDays, packsKnown } from './week-ask.ts';
-
-type Adopted = Fact<'week-adopted'>;
-export type AdoptedDay = Adopted['data']['days'][number];
-
-export interface PanAhead extends PanToCook {
-  /** The batch it became, once it is cooked. */
-  readonly done?: string;
-}
+import { pansOf, type Adopted, type AdoptedDay, type PanAhead } from './pans-ahead.ts';
+import { packsKnown } from './week-ask.ts';
+import { standingWeek, weekBase, weekFacts } from './week-facts.ts';
 
 export interface DishAhead {
   readonly name: string;
@@ -43,23 +36,22 @@ export interface WeekAhead {
   readonly list: readonly ShoppingLine[];
   /** Ticked off this week's list. */
   readonly bought: readonly Fact<'stock-bought'>[];
-  /** Why the plan no longer holds as it is; empty while it does (WEK-07). */
+  /** What changed since it was solved or left so, for which it no longer fits; empty while it does (WEK-09). */
   readonly outOfLine: readonly string[];
 }
 
 /** Reads the adopted week against what was cooked, bought and eaten since. Undefined: none was adopted. */
-export function weekAhead(ledger: Ledger, kitchen: KitchenNow, today: string): WeekAhead | undefined {
+export function weekAhead(
+  ledger: Ledger,
+  kitchen: KitchenNow,
+  today: string,
+  base = weekBase(ledger),
+): WeekAhead | undefined {
   const adopted = ledger.latest('week-adopted');
-  if (!adopted) return undefined;
+  if (!adopted || !base) return undefined;
   const { catalogue } = kitchen;
   const spoken = plannedToday(ledger, today);
-  const nameOf = (food: string) => catalogue.food(food)?.name ?? food;
-  const pans = adopted.data.pans.flatMap((pan): PanAhead[] => {
-    const recipe = catalogue.recipe(pan.recipe);
-    if (!recipe) return [];
-    const done = cookedAs(ledger, adopted, pan);
-    return [{ ...panToCook(pan, recipe, adopted.data.days, nameOf), ...(done !== undefined && { done }) }];
-  });
+  const pans = pansOf(ledger, catalogue, adopted);
   const open = pans.filter((pan) => pan.done === undefined && pan.date >= today);
   const later = adopted.data.days.filter((day) => day.date > today);
   return {
@@ -71,28 +63,12 @@ export function weekAhead(ledger: Ledger, kitchen: KitchenNow, today: string): W
       wares(ledger, kitchen, spoken),
     ),
     bought: ledger.of('stock-bought').filter(({ data }) => data.week === adopted.data.week),
-    outOfLine: [
-      ...changedTargets(ledger, later),
-      ...missedPans(pans, today),
-      ...shortPortions(kitchen, pans, later, spoken),
-      ...(later.length === 0 ? ['All its days are over.'] : []),
-    ],
+    outOfLine: weekChanges(
+      standingWeek(ledger, kitchen, adopted, pans, base),
+      base.facts,
+      weekFacts(ledger, kitchen, today, adopted),
+    ).map(weekChangeWords),
   };
-}
-
-/** The batch cooked by this recipe about that day, since the week was adopted. */
-function cookedAs(
-  ledger: Ledger,
-  adopted: Adopted,
-  pan: { readonly date: string; readonly recipe: string },
-): string | undefined {
-  const near = [addDays(pan.date, -1), pan.date, addDays(pan.date, 1)];
-  return ledger
-    .of('batch-cooked')
-    .find(
-      ({ data, day, entry }) =>
-        data.recipe === pan.recipe && near.includes(day) && entry.stamp > adopted.entry.stamp,
-    )?.data.batch;
 }
 
 function dayAhead(day: AdoptedDay, catalogue: Catalogue): DayAhead {
@@ -132,59 +108,6 @@ function wares(ledger: Ledger, kitchen: KitchenNow, spoken: ReadonlyMap<string, 
       ...(keepsDays !== undefined && { keepsDays }),
     };
   };
-}
-
-const SAME_G = 0.5;
-
-function changedTargets(ledger: Ledger, days: readonly AdoptedDay[]): string[] {
-  const changed = days.filter(({ date, target }) => {
-    const shape = shapeOfDay(ledger, date);
-    const now = shape && targetsOfDay(ledger, date, shape.dayKind)?.data;
-    if (!now) return false;
-    return (['proteinG', 'carbohydrateG', 'fatG'] as const).some(
-      (name) => Math.abs(now[name] - target[name]) > SAME_G,
-    );
-  });
-  return changed.length === 0 ? [] : [`The targets of ${changed.length} of its days have changed.`];
-}
-
-function missedPans(pans: readonly PanAhead[], today: string): string[] {
-  return pans
-    .filter((pan) => pan.done === undefined && pan.date < today && pan.eatenOn.some((date) => date >= today))
-    .map((pan) => `${pan.name} was to be cooked on ${pan.date} and was not.`);
-}
-
-/** Portions that later days count on, against what is really left of the batches. */
-function shortPortions(
-  kitchen: KitchenNow,
-  pans: readonly PanAhead[],
-  days: readonly AdoptedDay[],
-  spoken: ReadonlyMap<string, number>,
-): string[] {
-  const wanted = new Map<string, number>();
-  for (const dish of days.flatMap((day) => day.dishes)) {
-    const batch =
-      dish.from === 'ready'
-        ? dish.batch
-        : pans.find((pan) => pan.recipe === dish.recipe && pan.date === dish.cookedOn)?.done;
-    if (batch !== undefined) wanted.set(batch, (wanted.get(batch) ?? 0) + dish.portions);
-  }
-  return [...wanted].flatMap(([id, portions]) => {
-    const batch = kitchen.catalogue.batch(id);
-    const stock = kitchen.available.get(batchFoodId(id));
-    const portionG = stock?.portions[0]?.grams ?? portionWeight(kitchen, id);
-    const there = (stock?.readyG ?? 0) + (stock?.frozenG ?? 0) - (spoken.get(batchFoodId(id)) ?? 0);
-    const left = Math.max(0, Math.floor(there / portionG + 0.1));
-    if (left >= portions) return [];
-    return [`${batch?.name ?? id}: ${portions} portions are planned, ${roundTo(left, 0)} are left.`];
-  });
-}
-
-function portionWeight(kitchen: KitchenNow, id: string): number {
-  const batch = kitchen.catalogue.batch(id);
-  const recipe = batch?.recipe === undefined ? undefined : kitchen.catalogue.recipe(batch.recipe);
-  if (!batch) return 1;
-  return recipe ? batch.balance.cookedG / portionsOf(recipe) : batch.balance.cookedG;
 }
 
 /** Foods that today's plan should reach for, for the week counts on them: batches of the dishes and foods of the day (WEK-08). */

@@ -5,10 +5,8 @@ import type { Ledger } from '../journal/ledger.ts';
 import { batchFoodId } from '../kitchen/cooked-batch.ts';
 import { batchStorage } from '../kitchen/batch-storage.ts';
 import { recipeNutrients, type Recipe } from '../kitchen/recipe-food.ts';
-import { shelfLimit } from '../kitchen/shelf-life.ts';
 import { answered, refused, type Outcome } from '../problems/problem.ts';
 import type { Nutrients } from '../problems/shapes.ts';
-import { storageRule } from '../tables/storage-clock.ts';
 import { addDays, isoWeekday } from '../units/civil-date.ts';
 import type { Grams } from '../units/quantities.ts';
 import { portionsOf } from '../week/cook-plan.ts';
@@ -21,6 +19,7 @@ import type {
   WeekRequest,
   WeekRules,
 } from '../week/week-request.ts';
+import { boughtRaw } from './bought-raw.ts';
 import type { KitchenNow } from './kitchen-now.ts';
 import { plannedToday } from './planned-today.ts';
 
@@ -70,20 +69,27 @@ export function weekAsk(ledger: Ledger, kitchen: KitchenNow, today: string): Out
     days.push(day.value);
   }
   const packs = packsKnown(ledger);
-  const dishes = kitchen.catalogue
-    .recipes()
-    .filter(({ recipe }) => wishes.recipes === undefined || wishes.recipes.includes(recipe))
-    .flatMap((recipe) => weekDish(kitchen, recipe, packs));
   return answered({
     days,
-    dishes: withMeanPrice(dishes, 'centsPerPortion'),
+    dishes: withMeanPrice(weekDishes(ledger, kitchen), 'centsPerPortion'),
     ready: readyDishes(kitchen, days, plannedToday(ledger, today)),
     foods: withMeanPrice(weekFoods(ledger, kitchen, packs), 'centsPer100g'),
+    bought: boughtRaw(ledger, kitchen, today),
     rules: rulesOf(wishes),
   });
 }
 
-function weekDay(ledger: Ledger, date: string, wishes: WeekWishes): Outcome<WeekDay> {
+/** The recipes that may be cooked, as dishes of a week. */
+export function weekDishes(ledger: Ledger, kitchen: KitchenNow): WeekDish[] {
+  const { recipes } = weekWishes(ledger);
+  const packs = packsKnown(ledger);
+  return kitchen.catalogue
+    .recipes()
+    .filter(({ recipe }) => recipes === undefined || recipes.includes(recipe))
+    .flatMap((recipe) => weekDish(kitchen, recipe, packs));
+}
+
+export function weekDay(ledger: Ledger, date: string, wishes: WeekWishes): Outcome<WeekDay> {
   const shape = shapeOfDay(ledger, date);
   const targets = shape && targetsOfDay(ledger, date, shape.dayKind);
   if (!targets) {
@@ -103,7 +109,7 @@ function weekDay(ledger: Ledger, date: string, wishes: WeekWishes): Outcome<Week
   });
 }
 
-function rulesOf(wishes: WeekWishes): WeekRules {
+export function rulesOf(wishes: WeekWishes): WeekRules {
   return {
     portionsPerDay: wishes.portionsPerDay ?? usualWishes.portionsPerDay,
     sameDishPerDay: wishes.sameDishPerDay ?? usualWishes.sameDishPerDay,
@@ -178,7 +184,7 @@ function withMeanPrice<Key extends string, Thing extends { readonly [Of in Key]?
   return things.map((thing) => ({ ...thing, [key]: thing[key] ?? mean }));
 }
 
-function centsPerGram(pack: PackKnown | undefined): number | undefined {
+export function centsPerGram(pack: PackKnown | undefined): number | undefined {
   return pack?.priceCents === undefined ? undefined : pack.priceCents / pack.packG;
 }
 
@@ -259,14 +265,4 @@ function weekFoods(ledger: Ledger, kitchen: KitchenNow, packs: ReadonlyMap<strin
       },
     ];
   });
-}
-
-/** Days that a raw food keeps at home before it is cooked; undefined: longer than any week, or the freezer takes it. */
-export function keepsRawDays(kitchen: KitchenNow, food: string): number | undefined {
-  const known = kitchen.catalogue.food(food);
-  if (!known) return undefined;
-  const rule = storageRule(known.storage);
-  const { hours, pausedIn } = shelfLimit(known.storage, kitchen.catalogue.rice);
-  if (hours === undefined || rule.concern !== 'safety' || pausedIn.includes('cupboard')) return undefined;
-  return Math.max(1, Math.floor(hours / 24));
 }

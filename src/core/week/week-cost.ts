@@ -32,7 +32,7 @@ export function weekCost(request: WeekRequest, week: DrawnWeek): WeekCost {
           day.dishes.map((dish) => (dish.from === 'pan' && dish.frozen ? dish.portions : 0)),
         ),
       ),
-    waste: weekWeights.portionWasted * wastedPortions(request, week),
+    waste: weekWeights.portionWasted * (wastedPortions(request, week) + lostPortions(request, week)),
     money: weekWeights.cent * centsOf(request, week),
   };
   return { ...parts, total: sum(Object.values(parts)) };
@@ -119,6 +119,20 @@ function wastedPortions(request: WeekRequest, { days, pans }: DrawnWeek): number
         one.lastDay === undefined ? 0 : Math.max(0, one.portions - fromBatch(one.batch)),
       ),
     )
+  );
+}
+
+/** Portions of what was bought raw and is cooked too late or not at all; where no day was left for it, no plan could help. */
+function lostPortions({ bought = [], dishes, days }: WeekRequest, { pans }: DrawnWeek): number {
+  return sum(
+    bought.map(({ recipes, lastDay, portions }) => {
+      const inTime = days.slice(0, lastDay + 1).filter(({ cooking }) => cooking);
+      if (inTime.length === 0 || !dishes.some(({ recipe }) => recipes.includes(recipe))) return 0;
+      const cooked = pans.some(
+        (pan) => recipes.includes(pan.recipe) && inTime.some(({ date }) => date === pan.date),
+      );
+      return cooked ? 0 : portions;
+    }),
   );
 }
 

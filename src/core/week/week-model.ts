@@ -57,6 +57,7 @@ export function weekModel(request: WeekRequest, grain: FoodGrain, flows: Flows =
   request.ready.forEach((_, batch) => addReady(draft, batch));
   request.foods.forEach((food, index) => addFood(draft, food, index));
   addVariety(draft);
+  addBought(draft);
   return [
     'Minimize',
     ` cost: ${inLines(draft.objective)}`,
@@ -266,6 +267,23 @@ function addVariety(draft: Draft): void {
   objective.push(`+ ${weekWeights.dishMissing} few`);
   rows.push(`${used.join(' + ')} + few >= ${rules.wantedDishes}`);
   bounds.push('few >= 0');
+}
+
+/** What is bought raw is cooked in time, or its portions count as thrown away. */
+function addBought({ request, objective, rows }: Draft): void {
+  for (const [place, bought] of (request.bought ?? []).entries()) {
+    const cooks = request.dishes.flatMap(({ recipe }, r) =>
+      bought.recipes.includes(recipe)
+        ? request.days.flatMap(({ cooking }, day) =>
+            cooking && day <= bought.lastDay ? [columns.cooks(r, day)] : [],
+          )
+        : [],
+    );
+    if (cooks.length === 0) continue;
+    const lost = `lost${place}`;
+    objective.push(`+ ${weekWeights.portionWasted * bought.portions} ${lost}`);
+    rows.push(`${[...cooks, lost].join(' + ')} >= 1`);
+  }
 }
 
 function dishOf(ready: WeekRequest['ready'][number]): string {

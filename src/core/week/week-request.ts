@@ -55,6 +55,16 @@ export interface WeekFood {
   readonly centsPer100g?: number;
 }
 
+/** Raw and bought for the plan that stands: it is out unless one of these dishes is cooked in time. */
+export interface BoughtRaw {
+  readonly food: string;
+  readonly recipes: readonly string[];
+  /** Index of the last day it may be cooked on. */
+  readonly lastDay: number;
+  /** Portions it is meant for. */
+  readonly portions: number;
+}
+
 export interface WeekRules {
   readonly portionsPerDay: { readonly min: number; readonly max: number };
   /** Portions of one dish on one day, at most. */
@@ -73,6 +83,7 @@ export interface WeekRequest {
   readonly dishes: readonly WeekDish[];
   readonly ready: readonly ReadyDish[];
   readonly foods: readonly WeekFood[];
+  readonly bought?: readonly BoughtRaw[];
   readonly rules: WeekRules;
 }
 

@@ -29,6 +29,7 @@ const WRITERS: Writers = {
       : `${grams(d.grams, named(d.food, nameOf))} in the ${d.place}`,
   'week-adopted': (d, nameOf) =>
     `${d.days.length} days from ${d.days[0]?.date ?? ''}: ${d.pans.map((pan) => `${named(pan.recipe, nameOf)} on ${pan.date}`).join(', ')}`,
+  'week-kept': (d) => d.because.join(' '),
   'pack-known': (d, nameOf) => `${named(d.food, nameOf)} in packs of ${roundTo(d.packG, 1)} g`,
   'target-set': (d) =>
     `${d.proteinG} P, ${d.carbohydrateG} C, ${d.fatG} F, ${d.dayKind === 'every' ? 'every day' : `${d.dayKind} days`} from ${d.from}`,

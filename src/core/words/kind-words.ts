@@ -18,6 +18,7 @@ const KIND_WORDS: { readonly [Kind in KnownKind]?: string } = {
   'stock-binned': 'Thrown away',
   'week-wished': 'Wishes for the week',
   'week-adopted': 'Week adopted',
+  'week-kept': 'Week left as it stands',
   'pack-known': 'Pack size',
   'target-set': 'Targets',
   'day-shaped': 'Shape of the day',

@@ -117,4 +117,21 @@ describe('a week planned together', () => {
     if (!plan.ok) throw new Error(plan.problem.message);
     expect(plan.value.days[0]?.dishes).toEqual([{ from: 'ready', batch: 'pan', portions: 2 }]);
   });
+
+  it('[WEK-11] cooks in time what is bought, where it otherwise would not', () => {
+    const week = smallWeek(false);
+    const perPortion = { proteinG: 60, carbohydrateG: 60, fatG: 20, fibreG: 0 };
+    // All days are provided for: nothing would be cooked.
+    const ready = [{ batch: 'pan', name: 'Pan', perPortion, portions: 9 }];
+    const bought = [{ food: 'mince', recipes: ['a'], lastDay: 1, portions: 20 }];
+    const panOfA = (request: WeekRequest) => {
+      const plan = solveWeek(highs, request, exact);
+      if (!plan.ok) throw new Error(plan.problem.message);
+      expect(weekCost(request, plan.value).total).toBeCloseTo(plan.value.cost, 6);
+      return plan.value.pans.some(({ recipe }) => recipe === 'a');
+    };
+    const few = { ...week, ready, rules: { ...week.rules, wantedDishes: 1 } };
+    expect(panOfA(few)).toBe(false);
+    expect(panOfA({ ...few, bought })).toBe(true);
+  });
 });

@@ -15,6 +15,7 @@ import { pathTo } from '../../shell/route.ts';
 import { kitchen } from '../../views/kitchen-view.ts';
 import { withWeeksOut } from '../../views/show-view.ts';
 import { week } from '../../views/week-view.ts';
+import { weekWatch } from '../../views/week-watch.ts';
 import { needsEye, shelfWords } from './shelf-words.ts';
 
 const PLACES: readonly { readonly place: StockPlace; readonly title: string }[] = [
@@ -76,12 +77,13 @@ function Upcoming(): JSX.Element | null {
     ? `${pan.name} on ${dateWords(pan.date)}, ${pan.portions} portions`
     : 'nothing left to cook';
   const [reason] = ahead.outOfLine;
+  const solved = weekWatch.value.status === 'proposed' ? ' Solved again, for you to look at.' : '';
   const foods = `${ahead.list.length} ${ahead.list.length === 1 ? 'food' : 'foods'} to buy`;
   return (
     <List label="Coming up">
       <ListRow
         title="The week ahead"
-        detail={reason ?? next}
+        detail={reason === undefined ? next : `${reason}${solved}`}
         state={reason === undefined ? 'plain' : 'next'}
         href={pathTo('kitchen', 'week')}
       />

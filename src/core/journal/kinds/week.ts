@@ -56,6 +56,8 @@ export const weekKinds = {
     gap: numberIn(0, 1),
     why: v.array(text(400)),
   }),
+  /** A week solved again was left aside: what had changed by then is known, and the plan stands with it. */
+  'week-kept': v.strictObject({ week: id, because: v.array(text(400)) }),
   /** How a food is sold: the pack is what the shopping list rounds up to. */
   'pack-known': v.strictObject({
     food: id,

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
-import type { PanAhead, WeekAhead } from '#core/cycle/week-ahead.ts';
+import type { PanAhead } from '#core/cycle/pans-ahead.ts';
+import type { WeekAhead } from '#core/cycle/week-ahead.ts';
 import { dateWords } from '#core/words/dates.ts';
 import { capital } from '#core/units/capital.ts';
 import { Button } from '../../../parts/button.tsx';

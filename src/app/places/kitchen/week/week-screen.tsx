@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
-import type { DayAhead, DishAhead, PanAhead, WeekAhead } from '#core/cycle/week-ahead.ts';
+import type { PanAhead } from '#core/cycle/pans-ahead.ts';
+import type { DayAhead, DishAhead, WeekAhead } from '#core/cycle/week-ahead.ts';
 import { dateWords } from '#core/words/dates.ts';
 import { ActionBar } from '../../../parts/action-bar.tsx';
 import { Button } from '../../../parts/button.tsx';
@@ -16,6 +17,8 @@ import { pathTo } from '../../../shell/route.ts';
 import { kitchenUnit } from '../../../views/kitchen-units.ts';
 import { kitchen } from '../../../views/kitchen-view.ts';
 import { planWeek, week, weekPlanning } from '../../../views/week-view.ts';
+import { weekWatch } from '../../../views/week-watch.ts';
+import { ProposalActions, ProposedWeek } from './proposed-week.tsx';
 import './week.css';
 
 /** The days after today planned together: what is eaten on each, what is cooked when, what is still to be bought. */
@@ -30,6 +33,7 @@ export function WeekScreen(): JSX.Element {
       )}
       <div role="status">
         {planning.status === 'planning' && <Note>Planning the days together; some seconds …</Note>}
+        <ProposedWeek />
       </div>
       {ahead ? (
         <Ahead ahead={ahead} />
@@ -53,8 +57,16 @@ export function WeekScreen(): JSX.Element {
 }
 
 function WeekActions({ ahead }: { readonly ahead: WeekAhead | undefined }): JSX.Element {
-  const busy = weekPlanning.value.status === 'planning';
-  const holds = ahead !== undefined && ahead.outOfLine.length === 0;
+  const watch = weekWatch.value;
+  const busy = weekPlanning.value.status === 'planning' || watch.status === 'solving';
+  const holds = ahead !== undefined && ahead.outOfLine.length === 0 && ahead.days.length > 0;
+  if (watch.status === 'proposed' && weekPlanning.value.status !== 'planning') {
+    return (
+      <ActionBar>
+        <ProposalActions proposal={watch.proposal} />
+      </ActionBar>
+    );
+  }
   return (
     <ActionBar>
       <Button
@@ -84,7 +96,7 @@ function Ahead({ ahead }: { readonly ahead: WeekAhead }): JSX.Element {
   const { data } = ahead.adopted;
   return (
     <>
-      {ahead.outOfLine.length > 0 && (
+      {ahead.outOfLine.length > 0 && weekWatch.value.status === 'still' && (
         <Caution title="The plan no longer holds as it is" words={ahead.outOfLine.join(' ')} />
       )}
       <Columns wide="first">
