@@ -16,11 +16,11 @@ const A_DAY = 40;
 /** A first sync of many entries, and many athletes at once, over HTTP on this machine against SQLite in a file. */
 export async function benchSync(): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-sync-'));
-  const store = openSealedFolder(folder);
+  const store = await openSealedFolder(folder);
   if (!store.ok) throw new Error(store.problem.message);
   const server = createServer({
     files: new Map(),
-    sync: { store: store.value, clockMs: () => performance.now() },
+    sync: { store: store.value, clockMs: () => performance.now(), nowMs: Date.now },
   });
   const listening = await listen(server, 0);
   if (!listening.ok) throw new Error(listening.problem.message);
@@ -28,7 +28,7 @@ export async function benchSync(): Promise<void> {
   await firstSync(address);
   await manyAthletes(address);
   await listening.value.stop();
-  store.value.close();
+  await store.value.close();
   rmSync(folder, { recursive: true, force: true });
 }
 

@@ -20,7 +20,7 @@ export const backupCommand: PlainCommand = {
     if (!existsSync(from)) return complain(`There is no "sealed.sqlite" in "${folder}".`, 1);
     if (existsSync(file)) return complain(`"${file}" is there already. Name a new file.`, 1);
     // Reading does not wait for a running server's writes; what was committed when it begins is what is copied.
-    const fault = copyTo(from, resolve(file));
+    const fault = await copyTo(from, resolve(file));
     if (fault !== undefined) return complain(`No copy was made (${fault}). What was there is as it was.`, 1);
     process.stdout.write(`Copied to ${file}.\n`);
     return 0;
@@ -28,7 +28,7 @@ export const backupCommand: PlainCommand = {
 };
 
 /** Written beside and named at the end: a copy broken off never looks like a whole one. */
-function copyTo(from: string, file: string): string | undefined {
+async function copyTo(from: string, file: string): Promise<string | undefined> {
   const beside = `${file}.part`;
   try {
     rmSync(beside, { force: true });
@@ -36,7 +36,7 @@ function copyTo(from: string, file: string): string | undefined {
     try {
       store.backup(beside);
     } finally {
-      store.close();
+      await store.close();
     }
     renameSync(beside, file);
     return undefined;
@@ -58,7 +58,7 @@ export const restoreCommand: PlainCommand = {
   run: async ([file, folder, ...more]) => {
     if (file === undefined || folder === undefined || more.length > 0) return complain(restoreHelp, 2);
     if (!existsSync(file)) return complain(`There is no file "${file}".`, 1);
-    const restored = restoreSealedFolder(resolve(file), resolve(folder));
+    const restored = await restoreSealedFolder(resolve(file), resolve(folder));
     if (!restored.ok) return complain(`${restored.problem.message} ${restored.problem.remedy}`, 1);
     process.stdout.write(
       `Restored ${restored.value.journals} journals into ${folder}; what was there is kept as sealed.sqlite.before.\n`,

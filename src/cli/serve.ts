@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { loadAppFiles } from '../server/app-files.ts';
 import { createServer } from '../server/create-server.ts';
+import { dropEnded } from '../server/drop-ended.ts';
 import { listen } from '../server/listen.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
@@ -33,14 +34,16 @@ export const serveCommand: PlainCommand = {
     if (!store.ok) return complain(`${store.problem.message} ${store.problem.remedy}`, 1);
     const files = loadAppFiles(APP_FOLDER) ?? (await buildApp());
     if (!files) return complain('The app could not be built. See what "npm run build" says.', 1);
-    const sync = store.value && { store: store.value, clockMs: () => performance.now() };
+    const sync = store.value && { store: store.value, clockMs: () => performance.now(), nowMs: Date.now };
     const parts = { files, ...(sync && { sync }), ...(behindTls !== undefined && { behindTls }) };
     const listening = await listen(createServer(parts), port, listenOn);
     if (!listening.ok) return complain(`${listening.problem.message} ${listening.problem.remedy}`, 1);
     process.stdout.write(`Stagewright is at ${listening.value.address} (stop it with Ctrl+C)\n`);
+    const sweeping = store.value && sweepEnded(store.value);
     await stopAsked();
+    clearInterval(sweeping);
     await listening.value.stop();
-    store.value?.close();
+    await store.value?.close();
     return 0;
   },
 };
@@ -132,6 +135,15 @@ async function makeFolder(folder: string): Promise<Outcome<string>> {
       'Name one this user may write to.',
     );
   }
+}
+
+/** Lent copies whose end has come go now and every hour. */
+function sweepEnded(store: SealedStore): NodeJS.Timeout {
+  const sweep = (): void => {
+    dropEnded(store, Date.now()).catch((fault: unknown) => process.stderr.write(`serve: ${String(fault)}\n`));
+  };
+  sweep();
+  return setInterval(sweep, 3_600_000);
 }
 
 function stopAsked(): Promise<void> {

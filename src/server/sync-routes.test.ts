@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { oneEntry } from '../../test/journal/one-entry.ts';
 import { journalKeys } from '#outside/seal/journal-keys.ts';
@@ -6,14 +7,20 @@ import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import { exchangeAnswer } from '#outside/sync/exchange.ts';
 import * as v from 'valibot';
 import { createServer } from './create-server.ts';
+import { dropEnded } from './drop-ended.ts';
 
 const mine = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i));
 const theirs = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i + 9));
 
+const NOW_MS = Date.UTC(2027, 2, 1);
+
 function running() {
   let clock = 0;
   const store = openSqliteStore(':memory:');
-  const server = createServer({ files: new Map(), sync: { store, clockMs: () => clock } });
+  const server = createServer({
+    files: new Map(),
+    sync: { store, clockMs: () => clock, nowMs: () => NOW_MS + clock },
+  });
   const post = (path: string, body: unknown, headers: Record<string, string> = {}) =>
     server.request(`/sync/${path}`, {
       method: 'POST',
@@ -24,7 +31,7 @@ function running() {
     const answer = await post('exchange', { journal: mine.journal, since, at, entries });
     return { status: answer.status, body: v.parse(exchangeAnswer, await answer.json()) };
   };
-  return { server, post, exchange, pass: (ms: number) => (clock += ms) };
+  return { server, store, post, exchange, pass: (ms: number) => (clock += ms) };
 }
 
 const sealed = (n: number) => sealEntry(mine, oneEntry({ id: `e${n}`, stamp: `s${n}` }));
@@ -124,7 +131,12 @@ describe('sealed journals over HTTP', () => {
     const store = openSqliteStore(':memory:');
     const server = createServer({
       files: new Map(),
-      sync: { store, clockMs: () => 0, openings: { burst: 3, perSecond: 1 } },
+      sync: {
+        store,
+        clockMs: () => 0,
+        nowMs: () => NOW_MS,
+        openings: { burst: 3, perSecond: 1 },
+      },
     });
     const ask = async (journal: string) =>
       (
@@ -146,6 +158,66 @@ describe('sealed journals over HTTP', () => {
     expect((await post('exchange', body)).status).toBe(409);
     expect((await post('exchange', { ...body, since: 7 })).status).toBe(409);
     expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
+  });
+
+  describe('a copy lent for a time', () => {
+    const reader = 'c'.repeat(64);
+    const asReader = { authorization: `Bearer ${reader}` };
+    const digest = createHash('sha256').update(reader).digest('hex');
+    const look = { journal: mine.journal, since: 0, at: '' };
+
+    async function lent() {
+      const parts = running();
+      await parts.exchange([sealed(1)]);
+      const loan = { journal: mine.journal, reader: digest, untilMs: NOW_MS + 60_000 };
+      expect((await parts.post('lend', loan)).status).toBe(200);
+      return { ...parts, loan };
+    }
+
+    it('[SYN-24] is read by its reader alone, until its end and not a moment longer', async () => {
+      const { post, pass } = await lent();
+      const answer = await post('read', look, asReader);
+      expect(answer.status).toBe(200);
+      expect(v.parse(exchangeAnswer, await answer.json()).entries.map(({ id }) => id)).toEqual(['e1']);
+      expect((await post('read', look)).status).toBe(403);
+      expect((await post('read', look, { authorization: `Bearer ${'d'.repeat(64)}` })).status).toBe(403);
+      pass(60_000);
+      expect((await post('read', look, asReader)).status).toBe(403);
+    });
+
+    it('[SYN-24] a reader writes nothing, drops nothing, lends nothing on, and opens no journal by looking', async () => {
+      const { post, exchange, loan } = await lent();
+      const writes = { ...look, entries: [sealed(2)] };
+      expect((await post('exchange', writes, asReader)).status).toBe(403);
+      expect((await post('drop', { journal: mine.journal }, asReader)).status).toBe(403);
+      expect((await post('lend', { ...loan, untilMs: NOW_MS + 1e9 }, asReader)).status).toBe(403);
+      expect((await post('read', writes, asReader)).status).toBe(400);
+      expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
+      const other = { ...look, journal: theirs.journal };
+      expect((await post('read', other, asReader)).status).toBe(403);
+      expect((await post('exchange', { ...other, entries: [] })).status).toBe(200);
+    });
+
+    it('[SYN-24] a loan of another shape is refused', async () => {
+      const { post, loan } = await lent();
+      for (const bad of [
+        { ...loan, untilMs: -1 },
+        { ...loan, untilMs: 1.5 },
+        { ...loan, reader: 'no digest' },
+        { ...loan, more: 1 },
+      ])
+        expect((await post('lend', bad)).status).toBe(400);
+    });
+
+    it('[SYN-24] a copy whose end has come is dropped, and its name stays closed', async () => {
+      const { post, store, pass } = await lent();
+      await dropEnded(store, NOW_MS + 60_000);
+      expect((await post('read', look, asReader)).status).toBe(200);
+      pass(60_001);
+      await dropEnded(store, NOW_MS + 60_001);
+      expect(await store.ids(mine.journal)).toEqual([]);
+      expect((await post('exchange', { ...look, entries: [] })).status).toBe(403);
+    });
   });
 
   it('[SYN-15] health and metrics name nobody', async () => {

@@ -8,16 +8,22 @@ import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import {
   exchangeRequest,
   journalRequest,
+  lendRequest,
+  readRequest,
+  type ReadRequest,
   type ExchangeRequest,
   MOST_BYTES,
   type ExchangeAnswer,
 } from '#outside/sync/exchange.ts';
+import type { SealedEntry } from '#outside/seal/seal-entry.ts';
 import { type Rate, rateGate } from './rate-gate.ts';
 
 export interface SyncParts {
   readonly store: SealedStore;
   /** Milliseconds that only grow, for the rate of requests. */
   readonly clockMs: () => number;
+  /** Milliseconds since 1970, for the end of what is lent. */
+  readonly nowMs: () => number;
   /** How many journals may be opened that were not here before; absent: OPENINGS. */
   readonly openings?: Rate;
 }
@@ -42,7 +48,7 @@ const TOKEN = /^Bearer ([0-9a-f]{64})$/;
  * only the digest, and hands over what it was given in the order in which it came.
  */
 export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
-  const { store, clockMs } = parts;
+  const { store, clockMs, nowMs } = parts;
   const routes = new Hono();
   const gate = rateGate(clockMs, REQUESTS);
   const openings = rateGate(clockMs, parts.openings ?? OPENINGS);
@@ -61,19 +67,20 @@ export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
   const within = async <Schema extends v.GenericSchema<unknown, { readonly journal: string }>>(
     context: Context,
     schema: Schema,
-    answer: (request: v.InferOutput<Schema>) => object | undefined,
+    mayEnter: (journal: string, digest: string) => Promise<boolean>,
+    answer: (request: v.InferOutput<Schema>) => Promise<object | undefined>,
   ): Promise<Response> => {
     const request = v.safeParse(schema, await readJson(context));
     if (!request.success) return say(context, 400, 'The request has not the shape that is asked for here.');
     const token = TOKEN.exec(context.req.header('authorization') ?? '')?.[1];
     const { journal } = request.output;
-    if (!gate(journal) || (!store.knows(journal) && !openings('')))
+    if (!gate(journal) || (!(await store.knows(journal)) && !openings('')))
       return say(context, 429, 'Too many requests at once: wait some seconds.');
-    if (token === undefined || store.enter(journal, digestOf(token)) === 'closed') {
+    if (token === undefined || !(await mayEnter(journal, digestOf(token)))) {
       counts.turnedAway += 1;
       return say(context, 403, 'This journal does not open with this key.');
     }
-    const answered = answer(request.output);
+    const answered = await answer(request.output);
     return answered
       ? context.json(answered)
       : say(
@@ -82,41 +89,66 @@ export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
           'The order of this journal is another than the one referred to: ask from its beginning.',
         );
   };
+  const asWriter = async (journal: string, digest: string): Promise<boolean> =>
+    (await store.enter(journal, digest)) === 'open';
+  const asReader = async (journal: string, digest: string): Promise<boolean> =>
+    ((await store.lentUntil(journal, digest)) ?? Number.NEGATIVE_INFINITY) > nowMs();
   routes.post('/exchange', (context) =>
-    within(context, exchangeRequest, (request) => exchange(store, request, counts)),
+    within(context, exchangeRequest, asWriter, (request) => exchange(store, request, counts)),
   );
   routes.post('/ids', (context) =>
-    within(context, journalRequest, ({ journal }) => ({ ids: store.ids(journal) })),
+    within(context, journalRequest, asWriter, async ({ journal }) => ({ ids: await store.ids(journal) })),
   );
   routes.post('/drop', (context) =>
-    within(context, journalRequest, ({ journal }) => {
-      store.drop(journal);
+    within(context, journalRequest, asWriter, async ({ journal }) => {
+      await store.drop(journal);
       return {};
     }),
+  );
+  routes.post('/lend', (context) =>
+    within(context, lendRequest, asWriter, async ({ journal, reader, untilMs }) => {
+      await store.lend(journal, reader, untilMs);
+      return {};
+    }),
+  );
+  routes.post('/read', (context) =>
+    within(context, readRequest, asReader, (request) => handOver(store, request, [], counts)),
   );
   return routes;
 }
 
 /** Keeps what came and hands over what is new; undefined where device and server do not speak of one order. */
-function exchange(
+async function exchange(
   store: SealedStore,
-  { journal, since, at, entries, tally }: ExchangeRequest,
+  request: ExchangeRequest,
   counts: SyncCounts,
-): ExchangeAnswer | undefined {
-  if (since > 0 && store.chainAt(journal, since) !== at) return undefined;
-  if (entries.length > 0 || tally) store.append(journal, entries, tally);
-  const { kept, more } = pageAfter(store, journal, since);
-  counts.exchanges += 1;
+): Promise<ExchangeAnswer | undefined> {
+  const { journal, since, at, entries, tally } = request;
+  if (since > 0 && (await store.chainAt(journal, since)) !== at) return undefined;
+  if (entries.length > 0 || tally) await store.append(journal, entries, tally);
   counts.entriesTaken += entries.length;
-  const own = new Map(entries.map(({ id, body }) => [id, body]));
+  return handOver(store, request, entries, counts);
+}
+
+/** What came after a place, but for what the asker just brought. */
+async function handOver(
+  store: SealedStore,
+  { journal, since, at }: ReadRequest,
+  brought: readonly SealedEntry[],
+  counts: SyncCounts,
+): Promise<ExchangeAnswer | undefined> {
+  if (since > 0 && (await store.chainAt(journal, since)) !== at) return undefined;
+  const { kept, more } = await pageAfter(store, journal, since);
+  const own = new Map(brought.map(({ id, body }) => [id, body]));
   const given = kept.filter(({ id, body }) => own.get(id) !== body);
+  counts.exchanges += 1;
   counts.entriesGiven += given.length;
   return {
     seq: kept.at(-1)?.seq ?? since,
     at: kept.at(-1)?.chain ?? at,
     more,
     entries: given.map(({ id, stamp, body }) => ({ id, stamp, body })),
-    tallies: [...store.tallies(journal)],
+    tallies: [...(await store.tallies(journal))],
   };
 }
 

@@ -77,7 +77,10 @@ export function useBrowser(folder: () => string = () => APP_FOLDER): AppBench {
     const files = loadAppFiles(folder());
     if (!files) throw new Error('There is no built app; run "npm run build".');
     const outcome = await listen(
-      createServer({ files, sync: { store: openSqliteStore(':memory:'), clockMs: () => performance.now() } }),
+      createServer({
+        files,
+        sync: { store: openSqliteStore(':memory:'), clockMs: () => performance.now(), nowMs: Date.now },
+      }),
       0,
     );
     if (!outcome.ok) throw new Error(outcome.problem.message);

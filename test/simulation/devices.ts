@@ -71,10 +71,10 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
     const what = chance.uniform();
     if (what < 0.55) acknowledged.push(write(device, step, chance, happened));
     else if (what < 0.9) await meet(device, faulty(server.app, chance, happened));
-    else if (what < 0.92) server.takeBackup();
+    else if (what < 0.92) await server.takeBackup();
     else if (what < 0.95) {
       happened.putBack += 1;
-      server.putBack();
+      await server.putBack();
     } else {
       happened.killed += 1;
       revive(device);
@@ -83,7 +83,7 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
   const problems: string[] = [];
   for (let round = 0; round < 2; round++)
     for (const device of devices) problems.push(...(await meet(device, plain(server.app))));
-  server.close();
+  await server.close();
   const files = devices.map(({ ledger }) => writeJournal(ledger.entries()));
   const lost = acknowledged.filter((id) => devices.some(({ ledger }) => ledger.entry(id) === undefined));
   return { seed, files, lost, problems, happened };
@@ -94,19 +94,23 @@ function restorableServer() {
   let store = openSqliteStore(':memory:');
   let backup: readonly KeptEntry[] = [];
   let clock = 0;
-  const serve = () => createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  const serve = () =>
+    createServer({
+      files: new Map(),
+      sync: { store, clockMs: () => (clock += 10_000), nowMs: () => START_MS },
+    });
   const server = {
     app: serve(),
-    takeBackup: (): void => {
-      backup = store.after(KEYS.journal, 0, Number.MAX_SAFE_INTEGER);
+    takeBackup: async (): Promise<void> => {
+      backup = await store.after(KEYS.journal, 0, Number.MAX_SAFE_INTEGER);
     },
-    putBack: (): void => {
-      store.close();
+    putBack: async (): Promise<void> => {
+      await store.close();
       store = openSqliteStore(':memory:');
-      store.append(KEYS.journal, backup);
+      await store.append(KEYS.journal, backup);
       server.app = serve();
     },
-    close: (): void => store.close(),
+    close: (): Promise<void> => store.close(),
   };
   return server;
 }

@@ -43,12 +43,12 @@ describe('a server that is killed under load', () => {
       }
       await ended;
     }
-    const store = openSealedFolder(folder);
+    const store = await openSealedFolder(folder);
     if (!store.ok) throw new Error(store.problem.message);
-    const ids = new Set(store.value.ids(keys.journal));
+    const ids = new Set(await store.value.ids(keys.journal));
     expect(acknowledged.size).toBeGreaterThan(20);
     expect([...acknowledged].filter((id) => !ids.has(id))).toEqual([]);
-    store.value.close();
+    await store.value.close();
     rmSync(folder, { recursive: true, force: true });
   });
 });
@@ -70,8 +70,8 @@ describe('a backup under load', () => {
       expect(said).toContain('Copied to');
       const store = openSqliteStore(file);
       expect(store.check()).toEqual([]);
-      sizes.push(store.ids(keys.journal).length);
-      store.close();
+      sizes.push((await store.ids(keys.journal)).length);
+      await store.close();
     }
     await loading;
     child.kill('SIGKILL');

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
-import type { SealedStore } from './sealed-store.ts';
+import type { SealedFile } from './sealed-store.ts';
 import { openSqliteStore } from './sqlite-sealed-store.ts';
 
 export const FILE = 'sealed.sqlite';
@@ -11,21 +11,21 @@ const OWNER = 'sealed.owner';
  * The store of a data folder, checked from end to end before it is used (SYN-12). One process at a time owns the folder;
  * a lock left by one that was killed is taken over, one of a process that lives is not.
  */
-export function openSealedFolder(folder: string): Outcome<SealedStore> {
+export async function openSealedFolder(folder: string): Promise<Outcome<SealedFile>> {
   const owned = ownFolder(folder);
   if (!owned.ok) return owned;
   const file = join(folder, FILE);
   // The file's own lock is a folder beside it; its owner is dead, or it would have been found above.
   rmSync(`${file}.lock`, { recursive: true, force: true });
-  const store = openWhole(file);
+  const store = await openWhole(file);
   if (!store.ok) {
     owned.value.leave();
     return store;
   }
   return answered({
     ...store.value,
-    close: () => {
-      store.value.close();
+    close: async () => {
+      await store.value.close();
       owned.value.leave();
     },
   });
@@ -47,19 +47,19 @@ export function ownFolder(folder: string): Outcome<{ leave(): void }> {
 }
 
 /** A store whose file is whole from end to end. */
-export function openWhole(file: string): Outcome<SealedStore> {
+export async function openWhole(file: string): Promise<Outcome<SealedFile>> {
   try {
     const store = openSqliteStore(file);
     const [fault] = store.check();
     if (fault === undefined) return answered(store);
-    store.close();
+    await store.close();
     return damaged(file, fault);
   } catch (fault) {
     return damaged(file, fault instanceof Error ? fault.message : String(fault));
   }
 }
 
-function damaged(file: string, fault: string): Outcome<SealedStore> {
+function damaged(file: string, fault: string): Outcome<SealedFile> {
   return refused(
     'server/data-damaged',
     'data',

@@ -16,7 +16,10 @@ import { FILE, openWhole, ownFolder } from './open-sealed-folder.ts';
  * Puts a backup in the place of a folder's sealed journals (SYN-17): the folder is taken first, the backup is checked as
  * a copy beside, and only then takes the place in one step. Where anything fails before that, all is as it was.
  */
-export function restoreSealedFolder(backup: string, folder: string): Outcome<{ readonly journals: number }> {
+export async function restoreSealedFolder(
+  backup: string,
+  folder: string,
+): Promise<Outcome<{ readonly journals: number }>> {
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const owned = ownFolder(folder);
   if (!owned.ok) return owned;
@@ -25,10 +28,10 @@ export function restoreSealedFolder(backup: string, folder: string): Outcome<{ r
   try {
     rmSync(beside, { force: true });
     copyFileSync(backup, beside);
-    const checked = openWhole(beside);
+    const checked = await openWhole(beside);
     if (!checked.ok) return notWhole(backup);
-    const journals = checked.value.journals();
-    checked.value.close();
+    const journals = await checked.value.journals();
+    await checked.value.close();
     if (journals === 0) return notWhole(backup);
     flush(beside);
     keepBefore(file);
