@@ -171,7 +171,11 @@ function digestOf(token: string): string {
 export function sayAway(context: Context, counts: SyncCounts): Response {
   counts.storeAway += 1;
   context.header('retry-after', '10');
-  return say(context, 503, 'The server can keep nothing just now. Everything stays on the device; try again.');
+  return say(
+    context,
+    503,
+    'The server can keep nothing just now. Everything stays on the device; try again.',
+  );
 }
 
 type Status = 400 | 403 | 409 | 413 | 415 | 429 | 503;

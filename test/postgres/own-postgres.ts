@@ -28,7 +28,8 @@ function unprivileged(): { readonly uid?: number; readonly gid?: number } {
   for (const name of ['postgres', 'nobody']) {
     const asked = spawnSync('id', ['-u', name], { encoding: 'utf8' });
     const group = spawnSync('id', ['-g', name], { encoding: 'utf8' });
-    if (asked.status === 0 && group.status === 0) return { uid: Number(asked.stdout), gid: Number(group.stdout) };
+    if (asked.status === 0 && group.status === 0)
+      return { uid: Number(asked.stdout), gid: Number(group.stdout) };
   }
   throw new Error('there is no unprivileged user to run PostgreSQL as');
 }
@@ -45,7 +46,18 @@ export async function ownPostgres(): Promise<OwnPostgres> {
     for (const path of [folder, secret]) chownSync(path, user.uid, user.gid);
   execFileSync(
     join(bin, 'initdb'),
-    ['-D', data, '-U', 'owner', '--auth=scram-sha-256', `--pwfile=${secret}`, '--no-sync', '-E', 'UTF8', '--locale=C'],
+    [
+      '-D',
+      data,
+      '-U',
+      'owner',
+      '--auth=scram-sha-256',
+      `--pwfile=${secret}`,
+      '--no-sync',
+      '-E',
+      'UTF8',
+      '--locale=C',
+    ],
     { ...user, cwd: folder, stdio: 'pipe' },
   );
   const port = await freePort();
@@ -61,7 +73,11 @@ export async function ownPostgres(): Promise<OwnPostgres> {
   };
   const start = async (): Promise<void> => {
     const settings = ['-k', folder, '-p', String(port), '-c', 'listen_addresses=127.0.0.1'];
-    server = spawn(join(bin, 'postgres'), ['-D', data, ...settings], { ...user, cwd: folder, stdio: 'ignore' });
+    server = spawn(join(bin, 'postgres'), ['-D', data, ...settings], {
+      ...user,
+      cwd: folder,
+      stdio: 'ignore',
+    });
     await untilAnswers(base);
   };
   await start();

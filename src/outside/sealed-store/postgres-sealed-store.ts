@@ -46,8 +46,7 @@ function entrances(database: Database): Part<'knows' | 'enter' | 'drop' | 'journ
 function orders(database: Database): Part<'append' | 'after' | 'chainAt' | 'ids' | 'tallies'> {
   const { ask } = database;
   return {
-    append: (journal, entries, tally) =>
-      database.within((within) => append(within, journal, entries, tally)),
+    append: (journal, entries, tally) => database.within((within) => append(within, journal, entries, tally)),
     after: async (journal, seq, limit) => {
       const rows = await ask(
         'select seq, id, stamp, body, chain from entry where journal = $1 and seq > $2 order by seq limit $3',
