@@ -6,16 +6,25 @@ import { sealEntry } from '../../src/outside/seal/seal-entry.ts';
 
 const PROGRAM = join(import.meta.dirname, 'serve-sealed.ts');
 
+export interface OwnServer {
+  readonly address: string;
+  readonly process: ChildProcess;
+  /** What it wrote on standard error so far. */
+  readonly said: () => string;
+}
+
 /** A server in a process of its own, over a folder or a connection string; answers once it listens. */
-export async function ownServer(place: string): Promise<{ address: string; process: ChildProcess }> {
+export async function ownServer(place: string): Promise<OwnServer> {
   const child = spawn(process.execPath, ['--import', 'tsx', PROGRAM, place], {
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', 'pipe'],
   });
+  let said = '';
+  child.stderr.on('data', (text: Buffer) => (said += text.toString()));
   const address = await new Promise<string>((resolve, reject) => {
-    child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
+    child.once('close', (code) => reject(new Error(`the server ended with ${code}: ${said}`)));
     child.stdout.once('data', (text: Buffer) => resolve(text.toString().trim()));
   });
-  return { address, process: child };
+  return { address, process: child, said: () => said };
 }
 
 /** Sends entries of these names over HTTP; answers the status, or undefined where the connection broke off. */
