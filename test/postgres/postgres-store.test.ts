@@ -60,7 +60,7 @@ describe('several servers on one PostgreSQL', () => {
     let writing = true;
     const wrote = Promise.all(
       Array.from({ length: 30 }, (_, n) => writer.append('journal', [entry(`a${n}`), entry(`b${n}`)])),
-    ).then(() => (writing = false));
+    ).finally(() => (writing = false));
     let looks = 0;
     for (; writing; looks++) {
       const seen = (await reader.after('journal', 0, 1000)).map(({ seq }) => seq);
