@@ -11,7 +11,12 @@ import { notKept, takeWaitingVersion, waitingVersion } from './updates.ts';
 /** Whether what was entered is kept. Where it is not, it says why and tries again. */
 export function SavedStatus(): JSX.Element {
   const state = saving.value;
-  if (!('problem' in state)) return <SavedLine status={state.status} />;
+  if (!('problem' in state))
+    return which.value === 'lent' ? (
+      <span class="soft">To read only</span>
+    ) : (
+      <SavedLine status={state.status} />
+    );
   const { held, problem } = state;
   const waiting = held === 0 ? '' : held === 1 ? 'One entry waits. ' : `${held} entries wait. `;
   return (

@@ -44,22 +44,24 @@ function LentOut(): JSX.Element {
     <Section
       title="Lent by you"
       detail="Chosen parts of your journal, for a coach or a physician to read for a time"
-      action={<Button href={pathTo('journal', 'lend')}>Lend a copy</Button>}
     >
-      {loans.length === 0 ? (
-        <Note>Nobody reads anything of this journal.</Note>
-      ) : (
-        <List>
-          {loans.map((loan) => (
-            <ListRow
-              key={loan.loan}
-              title={loan.to}
-              detail={`${loan.parts.map((part) => PART_WORDS[part].label).join(', ')}; ${endWords(loan)}`}
-              href={pathTo('journal', 'loan', loan.loan)}
-            />
-          ))}
-        </List>
-      )}
+      <div class="stack">
+        {loans.length === 0 ? (
+          <Note>Nobody reads anything of this journal.</Note>
+        ) : (
+          <List>
+            {loans.map((loan) => (
+              <ListRow
+                key={loan.loan}
+                title={loan.to}
+                detail={`${loan.parts.map((part) => PART_WORDS[part].label).join(', ')}; ${endWords(loan)}`}
+                href={pathTo('journal', 'loan', loan.loan)}
+              />
+            ))}
+          </List>
+        )}
+        <Button href={pathTo('journal', 'lend')}>Lend a copy</Button>
+      </div>
     </Section>
   );
 }
