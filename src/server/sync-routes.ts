@@ -39,6 +39,8 @@ export interface SyncCounts {
   entriesTaken: number;
   entriesGiven: number;
   turnedAway: number;
+  /** Requests that came while the store could not be asked. */
+  storeAway: number;
 }
 
 const TOKEN = /^Bearer ([0-9a-f]{64})$/;
@@ -165,7 +167,18 @@ function digestOf(token: string): string {
   return createHash('sha256').update(token).digest('hex');
 }
 
-type Status = 400 | 403 | 409 | 413 | 415 | 429;
+/** Nothing was acknowledged, and nothing is lost: the device asks again. */
+export function sayAway(context: Context, counts: SyncCounts): Response {
+  counts.storeAway += 1;
+  context.header('retry-after', '10');
+  return say(
+    context,
+    503,
+    'The server can keep nothing just now. Everything stays on the device; try again.',
+  );
+}
+
+type Status = 400 | 403 | 409 | 413 | 415 | 429 | 503;
 
 function say(context: Context, status: Status, words: string): Response {
   return context.json({ problem: { code: 'server/refused', path: '', message: words, remedy: '' } }, status);

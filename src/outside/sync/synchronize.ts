@@ -166,6 +166,13 @@ export async function asked<Schema extends v.GenericSchema>(
       'The server has another order of this journal than before.',
       'Bring the devices in step once more.',
     );
+  if (answer.status === 503)
+    return refused(
+      'sync/server-away',
+      '',
+      'The server can keep nothing just now.',
+      'Everything is kept on this device; it is tried again in a minute.',
+    );
   const read = v.safeParse(schema, answer.body);
   if (answer.status === 200 && read.success) return answered(read.output);
   return refused(
