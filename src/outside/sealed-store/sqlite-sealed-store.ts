@@ -54,6 +54,8 @@ function orders(database: Database): Part<'append' | 'after' | 'chainAt' | 'ids'
   return {
     append: async (journal, entries, tally) =>
       within(database, () => {
+        // Dropped since this device was let in: as if it had been dropped an instant later.
+        if (isClosed(database, journal)) return 0;
         if (tally) setTally(database, journal, tally);
         return append(database, journal, entries);
       }),
@@ -129,6 +131,10 @@ function enter(database: Database, journal: string, digest: string): Entrance {
   database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]);
   const row = database.get('select access from journal where name = ?', journal);
   return row !== null && textOf(row, 'access') === digest ? 'open' : 'closed';
+}
+
+function isClosed(database: Database, journal: string): boolean {
+  return database.get('select 1 from journal where name = ? and access = ?', [journal, CLOSED]) !== null;
 }
 
 function append(database: Database, journal: string, entries: readonly SealedEntry[]): number {
