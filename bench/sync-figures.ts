@@ -1,8 +1,9 @@
+import * as v from 'valibot';
 import type { Entry } from '#core/journal/entry.ts';
 import { createLedger } from '#core/journal/ledger.ts';
 import { type JournalKeys, journalKeys } from '#outside/seal/journal-keys.ts';
 import { sealEntry } from '#outside/seal/seal-entry.ts';
-import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
+import { exchangeAnswer } from '#outside/sync/exchange.ts';
 import { type Ask, noMark, synchronize } from '#outside/sync/synchronize.ts';
 
 export const MANY = 100_000;
@@ -11,6 +12,7 @@ export const A_DAY = 40;
 export const SIZES: readonly number[] = [1000, 10_000, 100_000];
 const AT_ONCE = 16;
 const ROUNDS = 31;
+const FILL = 1000;
 
 export interface Figures {
   readonly upMs: number;
@@ -25,13 +27,9 @@ export interface Figures {
   readonly grownMs: ReadonlyMap<number, number>;
 }
 
-/** What a server answers for; its store is filled beforehand where only its size matters. */
-export async function syncFigures(address: string, store: SealedStore): Promise<Figures> {
-  return {
-    ...(await firstSync(address)),
-    ...(await manyAthletes(address)),
-    grownMs: await grown(address, store),
-  };
+/** What a server answers for, asked by devices in this process. */
+export async function syncFigures(address: string): Promise<Figures> {
+  return { ...(await firstSync(address)), ...(await manyAthletes(address)), grownMs: await grown(address) };
 }
 
 async function firstSync(address: string): Promise<Pick<Figures, 'upMs' | 'downMs' | 'dayMs'>> {
@@ -96,26 +94,24 @@ async function manyAthletes(address: string): Promise<Load> {
 }
 
 /** An exchange costs what is new in it: the same on journals of several sizes, if nothing grows. */
-async function grown(address: string, store: SealedStore): Promise<ReadonlyMap<number, number>> {
+async function grown(address: string): Promise<ReadonlyMap<number, number>> {
   const medians = new Map<number, number>();
   for (const size of SIZES) {
     const keys = journalKeys(new Uint8Array(32).fill(3).with(0, Math.log10(size)));
-    for (let from = 0; from < size; from += 1000)
-      await store.append(
-        keys.journal,
-        Array.from({ length: 1000 }, (_, i) => sealEntry(keys, entryOf('grown', from + i))),
-      );
-    let place = { since: size, at: await store.chainAt(keys.journal, size) };
-    const times: number[] = [];
-    for (let round = 0; round < ROUNDS; round++) {
-      const entries = Array.from({ length: A_DAY }, (_, i) => sealEntry(keys, entryOf(`round-${round}`, i)));
+    let place = { since: 0, at: '' };
+    const add = async (name: string, number: number): Promise<number> => {
+      const entries = Array.from({ length: number }, (_, i) => sealEntry(keys, entryOf(name, i)));
       const started = performance.now();
       const answer = await asked(address, keys)('exchange', { journal: keys.journal, ...place, entries });
-      times.push(performance.now() - started);
-      if (answer.status !== 200) throw new Error(`an exchange was answered ${answer.status}`);
-      const seq = place.since + A_DAY;
-      place = { since: seq, at: await store.chainAt(keys.journal, seq) };
-    }
+      const took = performance.now() - started;
+      const { seq, at: link } = v.parse(exchangeAnswer, answer.body);
+      if (seq !== place.since + number) throw new Error(`${number} entries more led to ${seq}`);
+      place = { since: seq, at: link };
+      return took;
+    };
+    for (let from = 0; from < size; from += FILL) await add(`grown-${from}`, FILL);
+    const times: number[] = [];
+    for (let round = 0; round < ROUNDS; round++) times.push(await add(`round-${round}`, A_DAY));
     medians.set(size, at(times, 0.5));
   }
   return medians;

@@ -1,13 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openPostgresStore } from '#outside/sealed-store/open-postgres-store.ts';
-import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
-import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
-import { createServer } from '../src/server/create-server.ts';
-import { listen } from '../src/server/listen.ts';
 import { findPostgres } from '../test/postgres/find-postgres.ts';
 import { ownPostgres } from '../test/postgres/own-postgres.ts';
+import { ownServer } from '../test/sync/own-server.ts';
 import { A_DAY, ATHLETES, type Figures, MANY, SIZES, syncFigures } from './sync-figures.ts';
 
 /** A first sync of many entries, many athletes at once and journals of several sizes, over HTTP on this machine: SQLite and PostgreSQL side by side. */
@@ -50,9 +46,7 @@ export async function benchSync(): Promise<void> {
 async function againstSqlite(): Promise<Figures> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-sync-'));
   try {
-    const store = await openSealedFolder(folder);
-    if (!store.ok) throw new Error(store.problem.message);
-    return await served(store.value);
+    return await served(folder);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -62,25 +56,21 @@ async function againstSqlite(): Promise<Figures> {
 async function againstPostgres(): Promise<Figures> {
   const database = await ownPostgres();
   try {
-    const store = await openPostgresStore(await database.address('bench'), (words) =>
-      console.log(`sync: ${words}`),
-    );
-    if (!store.ok) throw new Error(store.problem.message);
-    return await served(store.value);
+    return await served(await database.address('bench'));
   } finally {
     await database.remove();
   }
 }
 
-async function served(store: SealedStore): Promise<Figures> {
-  const sync = { store, clockMs: () => performance.now(), nowMs: Date.now };
-  const listening = await listen(createServer({ files: new Map(), sync }), 0);
-  if (!listening.ok) throw new Error(listening.problem.message);
+/** The server in a process of its own, the devices in this one. */
+async function served(place: string): Promise<Figures> {
+  const server = await ownServer(place);
+  const ended = new Promise((resolve) => server.process.once('exit', resolve));
   try {
-    return await syncFigures(listening.value.address, store);
+    return await syncFigures(server.address);
   } finally {
-    await listening.value.stop();
-    await store.close();
+    server.process.kill('SIGKILL');
+    await ended;
   }
 }
 

@@ -1,6 +1,5 @@
 import { mkdir, readFile } from 'node:fs/promises';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
-import { openPostgresStore } from '#outside/sealed-store/open-postgres-store.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 
@@ -39,6 +38,8 @@ export async function openKeptStore(
 }
 
 async function openDatabase(source: string, connectionString: string): Promise<Outcome<SealedStore>> {
+  // The driver is loaded by who asks for a database, not by every command.
+  const { openPostgresStore } = await import('#outside/sealed-store/open-postgres-store.ts');
   const opened = await openPostgresStore(connectionString.trim(), (words) =>
     process.stderr.write(`serve: ${words}\n`),
   );

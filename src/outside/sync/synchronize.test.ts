@@ -236,6 +236,7 @@ describe('bringing two devices together', () => {
       () => Promise.resolve({ status: 200, body: undefined }),
       'sync/not-understood',
     ],
+    ['a server that can keep nothing', () => Promise.resolve({ status: 503, body: {} }), 'sync/server-away'],
     ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/not-understood'],
   ])('[SYN-06] %s is said as what it is', async (_what, ask, code) => {
     expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ ok: false, problem: { code } });
