@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openPostgresStore } from '../../src/outside/sealed-store/open-postgres-store.ts';
+import { moveJournals } from '../../src/outside/sealed-store/move-journals.ts';
 import type { SealedStore } from '../../src/outside/sealed-store/sealed-store.ts';
+import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { sealedStoreContract } from '../contract/sealed-store-contract.ts';
 import { type OwnPostgres, ownPostgres, PASSWORD } from './own-postgres.ts';
 
@@ -95,6 +97,24 @@ describe('several servers on one PostgreSQL', () => {
     await here.lend('journal', 'reader', 4_102_444_800_000);
     expect(await here.lentUntil('journal', 'reader')).toBe(4_102_444_800_000);
     await here.close();
+  });
+});
+
+describe('a folder that outgrew its file', () => {
+  it('[SYN-28] moves into PostgreSQL: same order, same digest, closed names closed, and its devices are let in', async () => {
+    const from = openSqliteStore(':memory:');
+    await from.enter('one', 'digest');
+    await from.append('one', [entry('b'), entry('a'), entry('c')], entry('tally'));
+    await from.lend('one', 'reader', 4_102_444_800_000);
+    await from.enter('two', 'digest');
+    await from.drop('two');
+    const to = await store(await freshAddress());
+    expect(await moveJournals(from, to)).toEqual({ journals: 1, entries: 3, closed: 1, refused: 0 });
+    expect(await to.after('one', 0, 10)).toEqual(await from.after('one', 0, 10));
+    expect(await to.tallies('one')).toEqual([entry('tally')]);
+    expect(await to.lentUntil('one', 'reader')).toBe(4_102_444_800_000);
+    expect([await to.enter('one', 'digest'), await to.enter('two', 'digest')]).toEqual(['open', 'closed']);
+    await Promise.all([from.close(), to.close()]);
   });
 });
 

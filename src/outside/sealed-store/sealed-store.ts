@@ -40,8 +40,18 @@ export interface SealedStore {
   close(): Promise<void>;
 }
 
+/** What a journal is opened by, for one who carries it elsewhere. */
+export interface JournalName {
+  readonly name: string;
+  /** Digest of the token that opens it; absent where the name was closed for good. */
+  readonly access?: string;
+  readonly loan?: { readonly reader: string; readonly untilMs: number };
+}
+
 /** A store in one file of this machine, which can be looked through and copied as a whole. */
 export interface SealedFile extends SealedStore {
+  /** Every name that was ever opened here. */
+  names(): readonly JournalName[];
   /** Faults of the file, in words; none where it is whole. */
   check(): readonly string[];
   /** A whole copy into a file that is not there yet, while the store is in use. */

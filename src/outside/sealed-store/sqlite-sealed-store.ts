@@ -1,7 +1,7 @@
 import sqlite, { type Database, type QueryResult } from 'node-sqlite3-wasm';
 import type { SealedEntry } from '../seal/seal-entry.ts';
 import { linkOf } from './link-of.ts';
-import type { Entrance, SealedFile } from './sealed-store.ts';
+import type { Entrance, JournalName, SealedFile } from './sealed-store.ts';
 
 const SCHEMA = `
   create table if not exists journal (name text primary key, access text not null) without rowid, strict;
@@ -104,8 +104,14 @@ function loans(database: Database): Part<'lend' | 'lentUntil' | 'ended'> {
   };
 }
 
-function wholeFile(database: Database): Part<'check' | 'backup' | 'close'> {
+function wholeFile(database: Database): Part<'names' | 'check' | 'backup' | 'close'> {
   return {
+    names: () =>
+      database
+        .all(
+          'select name, access, reader, until_ms from journal left join loan on journal = name order by name',
+        )
+        .map(nameOf),
     check: () =>
       database
         .all('pragma integrity_check')
@@ -116,6 +122,13 @@ function wholeFile(database: Database): Part<'check' | 'backup' | 'close'> {
     },
     close: async () => database.close(),
   };
+}
+
+function nameOf(row: QueryResult): JournalName {
+  const access = textOf(row, 'access');
+  const loan =
+    row['reader'] === null ? undefined : { reader: textOf(row, 'reader'), untilMs: Number(row['until_ms']) };
+  return { name: textOf(row, 'name'), ...(access !== CLOSED && { access }), ...(loan && { loan }) };
 }
 
 function setTally(database: Database, journal: string, { id, stamp, body }: SealedEntry): void {
