@@ -27,6 +27,21 @@ export interface Figures {
   readonly grownMs: ReadonlyMap<number, number>;
 }
 
+/** The better of two measurements of the same; what went wrong counts in both. */
+export function better(one: Figures, two: Figures): Figures {
+  return {
+    upMs: Math.min(one.upMs, two.upMs),
+    downMs: Math.min(one.downMs, two.downMs),
+    dayMs: Math.min(one.dayMs, two.dayMs),
+    exchangesPerSecond: Math.max(one.exchangesPerSecond, two.exchangesPerSecond),
+    p50Ms: Math.min(one.p50Ms, two.p50Ms),
+    p99Ms: Math.min(one.p99Ms, two.p99Ms),
+    errors: one.errors + two.errors,
+    missing: one.missing + two.missing,
+    grownMs: new Map([...one.grownMs].map(([size, ms]) => [size, Math.min(ms, two.grownMs.get(size) ?? ms)])),
+  };
+}
+
 /** What a server answers for, asked by devices in this process. */
 export async function syncFigures(address: string): Promise<Figures> {
   return { ...(await firstSync(address)), ...(await manyAthletes(address)), grownMs: await grown(address) };

@@ -62,7 +62,9 @@ function readArguments(args: readonly string[]): { folder: string; databaseFile?
 async function carry(from: SealedFile, to: SealedStore): Promise<number> {
   try {
     const { journals, entries, closed, refused } = await moveJournals(from, to);
-    process.stdout.write(`Moved ${journals} journals with ${entries} entries, and ${closed} closed names.\n`);
+    process.stdout.write(
+      `Now in the database: ${journals} journals, ${entries} entries, ${closed} closed names.\n`,
+    );
     if (refused === 0) return 0;
     return complain(
       `${refused} journals are closed in the database or open there with another key; they were left as they are.`,
