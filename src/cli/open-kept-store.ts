@@ -1,4 +1,6 @@
 import { mkdir, readFile } from 'node:fs/promises';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { openPostgresStore } from '#outside/sealed-store/open-postgres-store.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
@@ -7,16 +9,25 @@ import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 /** The environment's name for a connection string. */
 export const DATABASE = 'STAGEWRIGHT_DATABASE';
 
-/** Where "serve" was told to keep sealed journals; with neither, and nothing in the environment, none are kept. */
+/** Where "serve" was told to keep sealed journals; with neither, and nothing in the environment, in the usual folder. */
 export interface KeptIn {
   readonly data?: string;
   readonly databaseFile?: string;
 }
 
-/** The store that was asked for (SYN-27); undefined where none was. */
+/** Where journals are kept when nothing is said. */
+export function usualFolder(home = homedir()): string {
+  return join(home, '.stagewright');
+}
+
+/**
+ * The store that was asked for (SYN-27). Where none was, the usual folder's; undefined, and said, where that cannot be
+ * used: the app itself needs none.
+ */
 export async function openKeptStore(
   { data, databaseFile }: KeptIn,
   inEnvironment: string | undefined,
+  usual = usualFolder(),
 ): Promise<Outcome<SealedStore | undefined>> {
   const named = [
     ...(data === undefined ? [] : ['--data']),
@@ -35,7 +46,15 @@ export async function openKeptStore(
     const read = await readText(databaseFile);
     return read.ok ? openDatabase('--database-file', read.value) : read;
   }
-  return inEnvironment === undefined ? answered(undefined) : openDatabase(DATABASE, inEnvironment);
+  return inEnvironment === undefined ? openUsual(usual) : openDatabase(DATABASE, inEnvironment);
+}
+
+async function openUsual(folder: string): Promise<Outcome<SealedStore | undefined>> {
+  const opened = await openFolder(folder);
+  if (opened.ok) return opened;
+  const { message, remedy } = opened.problem;
+  process.stderr.write(`serve: No journals are kept for other devices. ${message} ${remedy}\n`);
+  return answered(undefined);
 }
 
 async function openDatabase(source: string, connectionString: string): Promise<Outcome<SealedStore>> {
