@@ -7,11 +7,11 @@ import type { SealedFile, SealedStore } from '#outside/sealed-store/sealed-store
 import { StoreAwayError } from '#outside/sealed-store/store-away-error.ts';
 import type { PlainCommand } from './command.ts';
 import { complain } from './complain.ts';
-import { DATABASE, openKeptStore } from './open-kept-store.ts';
+import { DATABASE, openNamedDatabase, usualFolder } from './open-kept-store.ts';
 
 const help = `stagewright move DIR [--database-file FILE]     carries a folder's sealed journals into a database
 
-DIR               the folder given to serve --data; the server must not be running
+DIR               the folder given to serve --data, ${usualFolder()} where nothing was said; the server must not be running
 --database-file   a file with the connection string, as for serve; or ${DATABASE} in the environment
 
 Order, tallies, what is lent and closed names go along: devices notice nothing. The folder stays as it is.
@@ -27,10 +27,9 @@ export const moveCommand: PlainCommand = {
     const { folder, databaseFile } = asked;
     if (!existsSync(join(folder, 'sealed.sqlite')))
       return complain(`There is no "sealed.sqlite" in "${folder}".`, 1);
-    const kept = databaseFile === undefined ? {} : { databaseFile: resolve(databaseFile) };
-    const to = await openKeptStore(kept, process.env[DATABASE]);
+    const to = await openNamedDatabase(databaseFile, process.env[DATABASE]);
+    if (to === undefined) return complain(`No database is named.\n\n${help}`, 2);
     if (!to.ok) return complain(`${to.problem.message} ${to.problem.remedy}`, 1);
-    if (to.value === undefined) return complain(`No database is named.\n\n${help}`, 2);
     const from = await openSealedFolder(folder);
     if (!from.ok) {
       await to.value.close();
@@ -52,7 +51,10 @@ function readArguments(args: readonly string[]): { folder: string; databaseFile?
     const [folder, ...more] = positionals;
     if (folder === undefined || more.length > 0) return undefined;
     const databaseFile = values['database-file'];
-    return { folder: resolve(folder), ...(databaseFile !== undefined && { databaseFile }) };
+    return {
+      folder: resolve(folder),
+      ...(databaseFile !== undefined && { databaseFile: resolve(databaseFile) }),
+    };
   } catch {
     // An option that is not known: the help says which are.
     return undefined;

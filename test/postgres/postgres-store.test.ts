@@ -101,7 +101,7 @@ describe('several servers on one PostgreSQL', () => {
 });
 
 describe('a folder that outgrew its file', () => {
-  it('[SYN-28] moves into PostgreSQL: same order, same digest, closed names closed, and its devices are let in', async () => {
+  it('[SYN-29] moves into PostgreSQL: same order, same digest, closed names closed, and its devices are let in', async () => {
     const from = openSqliteStore(':memory:');
     await from.enter('one', 'digest');
     await from.append('one', [entry('b'), entry('a'), entry('c')], entry('tally'));

@@ -21,7 +21,7 @@ async function full() {
   return store;
 }
 
-it('[SYN-28] order, digest, tallies, loans and closed names are there afterwards, and once more changes nothing', async () => {
+it('[SYN-29] order, digest, tallies, loans and closed names are there afterwards, and once more changes nothing', async () => {
   const [from, to] = [await full(), openSqliteStore(':memory:')];
   for (let time = 0; time < 2; time++) {
     expect(await moveJournals(from, to)).toEqual({ journals: 2, entries: 302, closed: 1, refused: 0 });
@@ -33,7 +33,7 @@ it('[SYN-28] order, digest, tallies, loans and closed names are there afterwards
   }
 });
 
-it('[SYN-28] what is newer in the other store stays: a closed name, another key, a later loan, later entries', async () => {
+it('[SYN-29] what is newer in the other store stays: a closed name, another key, a later loan, later entries', async () => {
   const [from, to] = [await full(), openSqliteStore(':memory:')];
   await moveJournals(from, to);
   await to.append('one', [entry('later')], { ...entry('tally'), body: 'BBBB' });
@@ -49,7 +49,7 @@ it('[SYN-28] what is newer in the other store stays: a closed name, another key,
   expect(await to.ids('one')).toEqual([]);
 });
 
-it('[SYN-28] broken off at any step and begun again, it comes to the same', async () => {
+it('[SYN-29] broken off at any step and begun again, it comes to the same', async () => {
   const from = await full();
   for (let step = 0, broken = true; broken; step++) {
     const to = openSqliteStore(':memory:');

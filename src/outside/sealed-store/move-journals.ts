@@ -13,7 +13,7 @@ export interface Moved {
 }
 
 /**
- * Carries every sealed journal of a file into another store (SYN-28): order and with it the digest, tallies, what is lent,
+ * Carries every sealed journal of a file into another store (SYN-29): order and with it the digest, tallies, what is lent,
  * and the names that were closed. The file stays as it is; a move broken off is begun again and adds what is missing.
  */
 export async function moveJournals(from: SealedFile, to: SealedStore): Promise<Moved> {

@@ -166,6 +166,13 @@ export async function asked<Schema extends v.GenericSchema>(
       'The server has another order of this journal than before.',
       'Bring the devices in step once more.',
     );
+  if (answer.status === 404 || answer.status === 405)
+    return refused(
+      'sync/no-store',
+      '',
+      'The server that this app came from keeps no journals.',
+      'Start it with a folder for them: "stagewright serve --data DIR".',
+    );
   if (answer.status === 503)
     return refused(
       'sync/server-away',
