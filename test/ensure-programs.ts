@@ -11,7 +11,7 @@ const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
 const CLUSTERS = '/etc/postgresql-common';
 
 function run(command: string, ...args: string[]): boolean {
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive', UCF_FORCE_CONFFOLD: '1' };
   return spawnSync(command, args, { stdio: ['ignore', 2, 2], env }).status === 0;
 }
 
