@@ -113,7 +113,7 @@ async function askOnce(connectionString: string, text: string): Promise<readonly
 }
 
 async function untilAnswers(connectionString: string): Promise<void> {
-  for (let left = 400; ; left--) {
+  for (let left = 1200; ; left--) {
     try {
       await askOnce(connectionString, 'select 1');
       return;

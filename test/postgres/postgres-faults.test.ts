@@ -183,7 +183,9 @@ describe('a database that goes away', () => {
 });
 
 describe('two to five devices under faults, against PostgreSQL', () => {
-  it('[SYN-07] end with the same bytes, and nothing acknowledged is lost, over 10 seeds', async () => {
+  it('[SYN-07] end with the same bytes, and nothing acknowledged is lost, over 10 seeds', {
+    timeout: 60_000,
+  }, async () => {
     for (let seed = 301; seed <= 310; seed++) {
       const run = await simulateDevices(seed, async () => open(await freshAddress()));
       expect([seed, run.lost, run.problems, new Set(run.files).size]).toEqual([seed, [], [], 1]);
