@@ -5,6 +5,7 @@ import type { Entry } from '#core/journal/entry.ts';
 import { createLedger } from '#core/journal/ledger.ts';
 import { type JournalKeys, journalKeys } from '#outside/seal/journal-keys.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
+import { packRequest } from '#outside/sync/pack-request.ts';
 import { type Ask, noMark, synchronize } from '#outside/sync/synchronize.ts';
 import { createServer } from '../src/server/create-server.ts';
 import { listen } from '../src/server/listen.ts';
@@ -97,10 +98,11 @@ async function bring(
   mark = noMark,
 ) {
   const ask: Ask = async (path, body) => {
+    const { body: packed, headers } = await packRequest(body);
     const answer = await fetch(`${address}sync/${path}`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${keys.access}` },
-      body: JSON.stringify(body),
+      headers: { ...headers, authorization: `Bearer ${keys.access}` },
+      body: packed,
     });
     return { status: answer.status, body: await answer.json() };
   };

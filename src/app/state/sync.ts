@@ -36,11 +36,12 @@ const markShape = v.strictObject({ since: v.number(), at: v.string(), stamp: v.s
 
 /** The crypto is loaded once somebody keeps two devices in step; most never do. */
 const parts = async () => {
-  const [keys, { noMark, synchronize }] = await Promise.all([
+  const [keys, { noMark, synchronize }, { packRequest }] = await Promise.all([
     import('#outside/seal/journal-keys.ts'),
     import('#outside/sync/synchronize.ts'),
+    import('#outside/sync/pack-request.ts'),
   ]);
-  return { ...keys, noMark, synchronize };
+  return { ...keys, noMark, synchronize, packRequest };
 };
 
 /** Follows the journal for as long as the app runs: sends what is written, asks for what others wrote. */
@@ -189,10 +190,11 @@ function isNews(entry: Entry): boolean {
 function post(access: string) {
   return async (path: Parameters<Ask>[0] | 'drop', body: object): ReturnType<Ask> => {
     if (!navigator.onLine) throw new Error('there is no connection');
+    const packed = await (await parts()).packRequest(body);
     const answer = await fetch(`/sync/${path}`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${access}` },
-      body: JSON.stringify(body),
+      headers: { ...packed.headers, authorization: `Bearer ${access}` },
+      body: packed.body,
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
     const text = await answer.text();
