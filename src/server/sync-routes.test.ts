@@ -48,18 +48,23 @@ describe('sealed journals over HTTP', () => {
   });
 
   it('[SYN-14] another key does not open a journal, reads nothing of it and changes nothing', async () => {
-    const { exchange, post } = running();
+    const { exchange, post, store } = running();
     await exchange([sealed(1)]);
     const asThem = { authorization: `Bearer ${theirs.access}` };
-    for (const path of ['exchange', 'ids', 'drop']) {
-      const body =
-        path === 'exchange'
-          ? { journal: mine.journal, since: 0, at: '', entries: [sealed(2)] }
-          : { journal: mine.journal };
+    const { journal } = mine;
+    const doors: Readonly<Record<string, object>> = {
+      exchange: { journal, since: 0, at: '', entries: [sealed(2)] },
+      ids: { journal },
+      drop: { journal },
+      lend: { journal, reader: 'a'.repeat(64), untilMs: NOW_MS + 1e9 },
+      read: { journal, since: 0, at: '' },
+    };
+    for (const [path, body] of Object.entries(doors)) {
       const answer = await post(path, body, asThem);
       expect([path, answer.status]).toEqual([path, 403]);
       expect(await answer.text()).not.toContain('e1');
     }
+    expect(await store.lentUntil(journal, 'a'.repeat(64))).toBeUndefined();
     expect((await post('ids', { journal: mine.journal }, { authorization: 'Bearer x' })).status).toBe(403);
     expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
   });
