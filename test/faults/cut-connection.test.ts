@@ -76,7 +76,8 @@ async function meetThroughCut(round: number, count: number, side: Side, after: n
   const direct = listening?.address ?? '';
   const [one, two] = [journal('one', count), journal('two', count)];
   await meet(direct, keys, one, 'one', count);
-  const proxy = await cuttingProxy(listening?.port ?? 0, { side, after });
+  const proxy = await cuttingProxy(listening?.port ?? 0);
+  proxy.cutAt({ side, after });
   const met = await meet(proxy.address, keys, two, 'two', Math.ceil(count / 2));
   await proxy.close();
   const half = two.size;

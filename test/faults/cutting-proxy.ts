@@ -1,6 +1,6 @@
 import { connect, createServer, type AddressInfo, type Socket } from 'node:net';
 
-/** Where a connection is cut: behind so many bytes of what goes there (request) or comes back (answer). */
+/** Where a connection is cut: behind so many bytes of what goes there (request) or comes back (answer); 0: at the first. */
 export interface Cut {
   readonly side: Side;
   readonly after: number;
@@ -9,31 +9,33 @@ export type Side = 'request' | 'answer';
 
 export interface CuttingProxy {
   readonly address: string;
-  /** What went through, both ways, until it was cut. */
+  /** From now on counts what passes and cuts there; then nobody gets through until it is mended. */
+  cutAt(cut: Cut): void;
+  mend(): void;
+  /** What went through since, both ways. */
   passed(side: Side): Buffer;
   /** Whether it came to the cut. */
   wasCut(): boolean;
   close(): Promise<void>;
 }
 
-/** A real socket between a device and a server, cut at one byte; without a cut it only listens. */
-export async function cuttingProxy(port: number, cut?: Cut): Promise<CuttingProxy> {
-  const bytes: Record<Side, Buffer[]> = { request: [], answer: [] };
+/** A real socket between a device and a server, which can be cut at one byte. */
+export async function cuttingProxy(port: number): Promise<CuttingProxy> {
   const sockets = new Set<Socket>();
-  let [done, wasCut] = [0, false];
+  let cut: Cut | undefined;
+  let [bytes, wasCut] = [nothingYet(), false];
   const cutAll = (): void => {
     wasCut = true;
     for (const socket of sockets) socket.destroy();
   };
   const pass = (side: Side, chunk: Buffer, to: Socket): void => {
     if (wasCut) return;
-    const part = side === cut?.side ? chunk.subarray(0, cut.after - done) : chunk;
+    const left = side === cut?.side ? cut.after - lengthOf(bytes[side]) : Number.POSITIVE_INFINITY;
+    const part = chunk.subarray(0, left);
     bytes[side].push(part);
-    if (side === cut?.side) done += part.length;
-    const reached = side === cut?.side && done === cut.after;
-    to.write(part, () => reached && cutAll());
-    // A socket that is gone already answers no write.
-    if (reached && to.destroyed) cutAll();
+    to.write(part, () => {
+      if (chunk.length >= left) cutAll();
+    });
   };
   const listener = createServer((client) => {
     const server = connect(port, '127.0.0.1');
@@ -41,18 +43,23 @@ export async function cuttingProxy(port: number, cut?: Cut): Promise<CuttingProx
       sockets.add(socket);
       // A cut connection is what is wanted here; the other end says what it means to it.
       socket.on('error', () => undefined);
-      socket.on('close', () => [client, server].forEach((end) => end.destroy()));
+      socket.on('close', () => {
+        for (const end of [client, server]) end.destroy();
+      });
     }
-    if (cut?.after === 0 && cut.side === 'request') cutAll();
     client.on('data', (chunk: Buffer) => pass('request', chunk, server));
-    server.on('data', (chunk: Buffer) => {
-      if (cut?.after === 0 && cut.side === 'answer') cutAll();
-      else pass('answer', chunk, client);
-    });
+    server.on('data', (chunk: Buffer) => pass('answer', chunk, client));
+    if (wasCut) client.destroy();
   });
   await new Promise<void>((resolve) => listener.listen(0, '127.0.0.1', resolve));
   return {
     address: `http://127.0.0.1:${portOf(listener.address())}/`,
+    cutAt: (at) => {
+      [cut, bytes, wasCut] = [at, nothingYet(), false];
+    },
+    mend: () => {
+      [cut, bytes, wasCut] = [undefined, nothingYet(), false];
+    },
     passed: (side) => Buffer.concat(bytes[side]),
     wasCut: () => wasCut,
     close: async () => {
@@ -60,6 +67,14 @@ export async function cuttingProxy(port: number, cut?: Cut): Promise<CuttingProx
       await new Promise((resolve) => listener.close(resolve));
     },
   };
+}
+
+function nothingYet(): Record<Side, Buffer[]> {
+  return { request: [], answer: [] };
+}
+
+function lengthOf(parts: readonly Buffer[]): number {
+  return parts.reduce((sum, part) => sum + part.length, 0);
 }
 
 function portOf(address: AddressInfo | string | null): number {

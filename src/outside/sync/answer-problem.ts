@@ -10,6 +10,14 @@ export const NOT_REACHED: Problem = {
   remedy: 'Everything is kept on this device; it is tried again when there is a connection.',
 };
 
+/** A browser takes a head that was cut off for a whole answer with nothing in it; a network's own page answers in HTML. */
+export const BROKEN_OFF: Problem = {
+  code: 'sync/broken-off',
+  path: '',
+  message: 'The answer of the server broke off, or another page came in its place.',
+  remedy: 'Everything is kept on this device; it is tried again when there is a connection.',
+};
+
 const NOT_LET_IN: Problem = {
   code: 'sync/not-let-in',
   path: '',

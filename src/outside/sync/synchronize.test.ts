@@ -234,7 +234,7 @@ describe('bringing two devices together', () => {
     [
       'a page instead of an answer',
       () => Promise.resolve({ status: 200, body: undefined }),
-      'sync/not-understood',
+      'sync/broken-off',
     ],
     ['an answer of a later version', () => Promise.resolve({ status: 418, body: {} }), 'sync/not-understood'],
     ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/server-fault'],

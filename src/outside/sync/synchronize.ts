@@ -4,7 +4,7 @@ import { answered, refused, type Outcome, type Problem } from '#core/problems/pr
 import type { JournalKeys } from '../seal/journal-keys.ts';
 import { openEntry, type SealedEntry } from '../seal/seal-entry.ts';
 import { isWhole, openTally, sealTally, tallyOf } from '../seal/tally.ts';
-import { answerProblem, NOT_REACHED, PUT_BACK, SERVER_FULL } from './answer-problem.ts';
+import { answerProblem, BROKEN_OFF, NOT_REACHED, PUT_BACK, SERVER_FULL } from './answer-problem.ts';
 import { sealedBatch } from './sealed-batch.ts';
 import { exchangeAnswer, idsAnswer, MOST_ENTRIES, type ExchangeRequest } from './exchange.ts';
 
@@ -24,7 +24,7 @@ export const noMark: SyncMark = { since: 0, at: '', stamp: '', count: 0 };
 /** No count agrees with this one: names are compared, and everything is heard again. */
 const compareAll: SyncMark = { ...noMark, count: -1 };
 
-/** Asks the server; throws or rejects where no answer came. */
+/** Asks the server; throws or rejects where no answer came. A body that is no JSON is undefined. */
 export type Ask = (
   path: 'exchange' | 'ids',
   body: object,
@@ -148,7 +148,8 @@ async function asked<Schema extends v.GenericSchema>(
   }
   const read = v.safeParse(schema, answer.body);
   if (answer.status === 200 && read.success) return answered(read.output);
-  return { ok: false, problem: answerProblem(answer.status) };
+  const cut = answer.status === 200 && answer.body === undefined;
+  return { ok: false, problem: cut ? BROKEN_OFF : answerProblem(answer.status) };
 }
 
 function missingOf(here: readonly Entry[], tallies: readonly ReturnType<typeof openTally>[]): Problem[] {
