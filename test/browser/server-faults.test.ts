@@ -119,7 +119,7 @@ describe('a server that fails in the middle of a meeting', () => {
       return all.result.flatMap((run: string) => run.split('\n').map((line) => JSON.parse(line).id));
     });
     const there = await store.ids(journal);
-    expect([...there].sort()).toEqual([...written].sort());
-    expect(new Set(there).size).toBe(there.length);
+    expect(new Set(there)).toEqual(new Set(written));
+    expect(there).toHaveLength(written.length);
   });
 });

@@ -25,18 +25,36 @@ function standStill(): void {
   while (performance.now() < until);
 }
 
-const begin = IDBDatabase.prototype.transaction;
-IDBDatabase.prototype.transaction = function (names, mode, options) {
-  const carryOut = () => begin.call(this, names, mode, options);
-  return mode === 'readwrite' ? step(carryOut, (change) => change.abort()) : carryOut();
-};
-const add = IDBObjectStore.prototype.add;
-IDBObjectStore.prototype.add = function (value, key) {
-  return step(
-    () => add.call(this, value, key),
-    () => this.transaction.abort(),
-  );
-};
+/** From now on a call of this method is a step where `counts` says so; `changeOf` finds its transaction. */
+function watch(
+  owner: object,
+  verb: string,
+  counts: (args: readonly unknown[]) => boolean,
+  changeOf: (self: unknown, done: unknown) => unknown,
+): void {
+  const original = Reflect.get(owner, verb);
+  Reflect.set(owner, verb, function (this: unknown, ...args: unknown[]): unknown {
+    const carryOut = (): unknown => Reflect.apply(original, this, args);
+    const abort = (done: unknown): void => {
+      const change = changeOf(this, done);
+      if (change instanceof IDBTransaction) change.abort();
+    };
+    return counts(args) ? step(carryOut, abort) : carryOut();
+  });
+}
+
+watch(
+  IDBDatabase.prototype,
+  'transaction',
+  ([, mode]) => mode === 'readwrite',
+  (_self, done) => done,
+);
+watch(
+  IDBObjectStore.prototype,
+  'add',
+  () => true,
+  (self) => (self instanceof IDBObjectStore ? self.transaction : undefined),
+);
 
 /** What the tests call from outside the page. */
 const faultPage = {
