@@ -6,10 +6,11 @@ import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';
 import { complain } from './complain.ts';
+import { usualFolder } from './open-kept-store.ts';
 
 const backupHelp = `stagewright backup DIR FILE     a whole copy of a server's sealed journals, also while it runs
 
-DIR    the folder given to serve --data
+DIR    the folder given to serve --data; ${usualFolder()} where nothing was said
 FILE   a file that is not there yet`;
 
 export const backupCommand: PlainCommand = {
@@ -61,7 +62,7 @@ function clearedAway(beside: string): string {
 const restoreHelp = `stagewright restore FILE DIR     puts a backup in the place of a server's sealed journals
 
 FILE   written by stagewright backup
-DIR    the folder given to serve --data; the server must not be running`;
+DIR    the folder given to serve --data; ${usualFolder()} where nothing was said. The server must not be running`;
 
 export const restoreCommand: PlainCommand = {
   name: 'restore',

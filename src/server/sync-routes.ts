@@ -3,7 +3,7 @@ import { Hono, type Context, type Next } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import * as v from 'valibot';
-import { NoRoom } from '#outside/sealed-store/no-room.ts';
+import type { NoRoomError } from '#outside/sealed-store/no-room-error.ts';
 import { pageAfter } from '#outside/sealed-store/page-after.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import {
@@ -41,6 +41,8 @@ export interface SyncCounts {
   entriesTaken: number;
   entriesGiven: number;
   turnedAway: number;
+  /** Requests that came while the store could not be asked. */
+  storeAway: number;
 }
 
 const TOKEN = /^Bearer ([0-9a-f]{64})$/;
@@ -59,7 +61,6 @@ export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
   );
   routes.use(compress());
   routes.use(ownPagesOnly);
-  routes.onError(sayNoRoom);
   const within = async <Schema extends v.GenericSchema<unknown, { readonly journal: string }>>(
     context: Context,
     schema: Schema,
@@ -125,12 +126,6 @@ async function ownPagesOnly(context: Context, next: Next): Promise<Response | un
   return undefined;
 }
 
-function sayNoRoom(fault: Error, context: Context): Response {
-  if (!(fault instanceof NoRoom)) throw fault;
-  process.stderr.write(`serve: ${fault.message} (${String(fault.cause)})\n`);
-  return say(context, 507, 'The disk of the server is full or at fault; nothing of the request is kept.');
-}
-
 /** Keeps what came and hands over what is new; undefined where device and server do not speak of one order. */
 async function exchange(
   store: SealedStore,
@@ -187,7 +182,24 @@ function digestOf(token: string): string {
   return createHash('sha256').update(token).digest('hex');
 }
 
-type Status = 400 | 403 | 409 | 413 | 415 | 429 | 507;
+/** Nothing was acknowledged, and nothing is lost: the device asks again. */
+export function sayAway(context: Context, counts: SyncCounts): Response {
+  counts.storeAway += 1;
+  context.header('retry-after', '10');
+  return say(
+    context,
+    503,
+    'The server can keep nothing just now. Everything stays on the device; try again.',
+  );
+}
+
+/** Nothing of the request is kept, and the device is told that it is not on the server (SYN-32). */
+export function sayNoRoom(context: Context, fault: NoRoomError): Response {
+  process.stderr.write(`serve: ${fault.message}\n`);
+  return say(context, 507, 'The disk of the server is full or at fault; nothing of the request is kept.');
+}
+
+type Status = 400 | 403 | 409 | 413 | 415 | 429 | 503 | 507;
 
 function say(context: Context, status: Status, words: string): Response {
   return context.json({ problem: { code: 'server/refused', path: '', message: words, remedy: '' } }, status);

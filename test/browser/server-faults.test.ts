@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { NoRoom } from '../../src/outside/sealed-store/no-room.ts';
+import { NoRoomError } from '../../src/outside/sealed-store/no-room-error.ts';
 import type { SealedFile } from '../../src/outside/sealed-store/sealed-store.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { loadAppFiles } from '../../src/server/app-files.ts';
@@ -28,7 +28,7 @@ beforeAll(async () => {
     ...kept,
     append: (name, ...what) => {
       journal = name;
-      return full ? Promise.reject(new NoRoom('full')) : kept.append(name, ...what);
+      return full ? Promise.reject(new NoRoomError('full')) : kept.append(name, ...what);
     },
   };
   const files = loadAppFiles(join(import.meta.dirname, '../../dist/app'));

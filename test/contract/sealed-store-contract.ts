@@ -62,6 +62,8 @@ export function sealedStoreContract(name: string, open: () => Promise<SealedStor
       'closed',
       'closed',
     ]);
+    await store.append('one', [entry('d')], entry('tally'));
+    expect([await store.ids('one'), await store.tallies('one')]).toEqual([[], []]);
     expect([await store.knows('one'), await store.knows('two')]).toEqual([true, false]);
     await store.close();
   });

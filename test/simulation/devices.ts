@@ -5,7 +5,7 @@ import { createLedger } from '#core/journal/ledger.ts';
 import { writeJournal } from '#core/journal/write-journal.ts';
 import { randomStream, type RandomStream } from '#core/random/random-stream.ts';
 import { journalKeys } from '../../src/outside/seal/journal-keys.ts';
-import type { KeptEntry } from '../../src/outside/sealed-store/sealed-store.ts';
+import type { KeptEntry, SealedStore } from '../../src/outside/sealed-store/sealed-store.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { type Ask, noMark, type SyncMark, synchronize } from '../../src/outside/sync/synchronize.ts';
 import { createServer } from '../../src/server/create-server.ts';
@@ -49,10 +49,14 @@ interface Device {
 /**
  * Two to five devices write, lose requests and answers, send twice, are killed and come back, with clocks ten minutes
  * apart and one of them a version behind; at the end all are brought together without faults. Same seed, same run.
+ * `open` answers an empty store each time.
  */
-export async function simulateDevices(seed: number): Promise<DevicesRun> {
+export async function simulateDevices(
+  seed: number,
+  open: () => Promise<SealedStore> = async () => openSqliteStore(':memory:'),
+): Promise<DevicesRun> {
   const chance = randomStream(seed, 'devices');
-  const server = restorableServer();
+  const server = await restorableServer(open);
   const devices = Array.from({ length: 2 + chance.integer(4) }, (_, i) => newDevice(`device-${i}`, chance));
   const happened = {
     written: 0,
@@ -90,8 +94,8 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
 }
 
 /** A server that is now and then put back to its last backup: what came since is lost to it. */
-function restorableServer() {
-  let store = openSqliteStore(':memory:');
+async function restorableServer(open: () => Promise<SealedStore>) {
+  let store = await open();
   let backup: readonly KeptEntry[] = [];
   let clock = 0;
   const serve = () =>
@@ -106,7 +110,7 @@ function restorableServer() {
     },
     putBack: async (): Promise<void> => {
       await store.close();
-      store = openSqliteStore(':memory:');
+      store = await open();
       await store.append(KEYS.journal, backup);
       server.app = serve();
     },

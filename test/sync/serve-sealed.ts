@@ -1,8 +1,13 @@
+import { openPostgresStore } from '../../src/outside/sealed-store/open-postgres-store.ts';
 import { openSealedFolder } from '../../src/outside/sealed-store/open-sealed-folder.ts';
 import { createServer } from '../../src/server/create-server.ts';
 import { listen } from '../../src/server/listen.ts';
 
-const store = await openSealedFolder(process.argv[2] ?? '');
+/** A folder, or a connection string of a test's own database. */
+const place = process.argv[2] ?? '';
+const store = place.startsWith('postgresql:')
+  ? await openPostgresStore(place, (words) => process.stderr.write(`${words}\n`))
+  : await openSealedFolder(place);
 if (!store.ok) throw new Error(store.problem.message);
 const listening = await listen(
   createServer({

@@ -1,7 +1,7 @@
 import type { Database, QueryResult } from 'node-sqlite3-wasm';
 import type { SealedEntry } from '../seal/seal-entry.ts';
 import { linkOf } from './link-of.ts';
-import { NoRoom } from './no-room.ts';
+import { NoRoomError } from './no-room-error.ts';
 import { Database as SqliteFile } from './sqlite-library.ts';
 import type { Entrance, SealedFile } from './sealed-store.ts';
 
@@ -56,6 +56,8 @@ function orders(database: Database): Part<'append' | 'after' | 'chainAt' | 'ids'
   return {
     append: async (journal, entries, tally) =>
       within(database, () => {
+        // Dropped since this device was let in: as if it had been dropped an instant later.
+        if (isClosed(database, journal)) return 0;
         if (tally) setTally(database, journal, tally);
         return append(database, journal, entries);
       }),
@@ -144,6 +146,10 @@ function accessTo(database: Database, journal: string): string | undefined {
   return row === null ? undefined : textOf(row, 'access');
 }
 
+function isClosed(database: Database, journal: string): boolean {
+  return database.get('select 1 from journal where name = ? and access = ?', [journal, CLOSED]) !== null;
+}
+
 function append(database: Database, journal: string, entries: readonly SealedEntry[]): number {
   const row = database.get(
     'select seq, chain from entry where journal = ? order by seq desc limit 1',
@@ -170,7 +176,7 @@ function within<Result>(database: Database, work: () => Result): Result {
   try {
     return atOnce(database, work);
   } catch (fault) {
-    throw isNoRoom(fault) ? new NoRoom('the disk takes no more', { cause: fault }) : fault;
+    throw noRoomIn(fault) ?? fault;
   }
 }
 
@@ -187,9 +193,10 @@ function atOnce<Result>(database: Database, work: () => Result): Result {
 }
 
 /** SQLite says "full" at a limit of its own; a full disk it sees as one that does not take a write or a new file. */
-function isNoRoom(fault: unknown): boolean {
+function noRoomIn(fault: unknown): NoRoomError | undefined {
   const words = fault instanceof Error ? fault.message : '';
-  return /^(database or disk is full|disk I\/O error|unable to open database file)$/.test(words);
+  const full = /^(database or disk is full|disk I\/O error|unable to open database file)$/.test(words);
+  return full ? new NoRoomError(words) : undefined;
 }
 
 function sealedOf(row: QueryResult): SealedEntry {

@@ -50,10 +50,27 @@ const NO_ROOM_THERE: Problem = {
     'Everything is kept on this device. It is sent once whoever runs the server has made room; until then keep a copy outside this browser.',
 };
 
+const NO_STORE: Problem = {
+  code: 'sync/no-store',
+  path: '',
+  message: 'The server that this app came from keeps no journals.',
+  remedy: 'Start it with a folder for them: "stagewright serve --data DIR".',
+};
+
+const SERVER_AWAY: Problem = {
+  code: 'sync/server-away',
+  path: '',
+  message: 'The server can keep nothing just now.',
+  remedy: 'Everything is kept on this device; it is tried again in a minute.',
+};
+
 const BY_STATUS: ReadonlyMap<number, Problem> = new Map([
   [403, NOT_LET_IN],
+  [404, NO_STORE],
+  [405, NO_STORE],
   [409, OTHER_ORDER],
   [429, ASKED_TO_WAIT],
+  [503, SERVER_AWAY],
   [507, NO_ROOM_THERE],
 ]);
 

@@ -152,6 +152,15 @@ describe('bringing two devices together', () => {
     expect(one.entries()).toHaveLength(90);
   });
 
+  it('[SYN-28] a server that keeps no journals is said to be one', async () => {
+    const app = createServer({ files: new Map() });
+    const ask: Ask = async (path, body) => {
+      const answer = await app.request(`/sync/${path}`, { method: 'POST', body: JSON.stringify(body) });
+      return { status: answer.status, body: await answer.text() };
+    };
+    expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ problem: { code: 'sync/no-store' } });
+  });
+
   it('[SYN-18] an entry that no server takes stays here, is said, and does not hold up the others', async () => {
     const ask = server();
     const one = journal('one', 3);

@@ -24,9 +24,11 @@ export const noMark: SyncMark = { since: 0, at: '', stamp: '', count: 0 };
 /** No count agrees with this one: names are compared, and everything is heard again. */
 const compareAll: SyncMark = { ...noMark, count: -1 };
 
+export type ServerPath = 'exchange' | 'ids' | 'lend' | 'read' | 'drop';
+
 /** Asks the server; throws or rejects where no answer came. A body that is no JSON is undefined. */
 export type Ask = (
-  path: 'exchange' | 'ids',
+  path: ServerPath,
   body: object,
 ) => Promise<{ readonly status: number; readonly body: unknown }>;
 
@@ -134,9 +136,10 @@ function exchange(
   return asked(ask, 'exchange', request, exchangeAnswer);
 }
 
-async function asked<Schema extends v.GenericSchema>(
+/** The server's answer in the shape that was asked for, or why there is none. */
+export async function asked<Schema extends v.GenericSchema>(
   ask: Ask,
-  path: 'exchange' | 'ids',
+  path: ServerPath,
   body: object,
   schema: Schema,
 ): Promise<Outcome<v.InferOutput<Schema>>> {
@@ -152,7 +155,11 @@ async function asked<Schema extends v.GenericSchema>(
   return { ok: false, problem: cut ? BROKEN_OFF : answerProblem(answer.status) };
 }
 
-function missingOf(here: readonly Entry[], tallies: readonly ReturnType<typeof openTally>[]): Problem[] {
+/** What devices say they wrote and is not here. */
+export function missingOf(
+  here: readonly Entry[],
+  tallies: readonly ReturnType<typeof openTally>[],
+): Problem[] {
   return tallies.flatMap((tally) =>
     tally === undefined || isWhole(here, tally)
       ? []

@@ -52,6 +52,7 @@ export function EntriesScreen(): JSX.Element {
       <div class="row">
         <Button href={pathTo('journal', 'copies')}>Copies, import, export</Button>
         <Button href={pathTo('journal', 'devices')}>Devices</Button>
+        <Button href={pathTo('journal', 'lent')}>Lent copies</Button>
         <Button href={pathTo('journal', 'check')}>Check</Button>
       </div>
       <TextField
