@@ -33,12 +33,11 @@ const EVERY_MS = 60_000;
 
 /** The crypto is loaded once somebody keeps two devices in step; most never do. */
 const parts = async () => {
-  const [keys, { noMark, synchronize }, { packRequest }] = await Promise.all([
+  const [keys, { noMark, synchronize }] = await Promise.all([
     import('#outside/seal/journal-keys.ts'),
     import('#outside/sync/synchronize.ts'),
-    import('#outside/sync/pack-request.ts'),
   ]);
-  return { ...keys, noMark, synchronize, packRequest };
+  return { ...keys, noMark, synchronize };
 };
 
 /** Follows the journal for as long as the app runs: sends what is written, asks for what others wrote. */
