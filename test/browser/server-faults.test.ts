@@ -83,6 +83,8 @@ describe('a server that fails in the middle of a meeting', () => {
       proxy.cutAt({ side, after });
       await weighIn(page, kilograms);
       await toDevices(page);
+      // At once: what was in step before is not in step now.
+      expect(await page.getByText(/^In step at/).count()).toBe(0);
       await page.getByText(words).waitFor();
       await page.getByText('Everything is kept on this device; it is tried again').waitFor();
       expect([side, proxy.wasCut(), await page.getByText(/^In step at/).count()]).toEqual([side, true, 0]);
