@@ -1,7 +1,7 @@
 import { existsSync, renameSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { flushFile } from '#outside/sealed-store/flush-file.ts';
-import { clearDatabase, reasonOf } from '#outside/sealed-store/open-sealed-folder.ts';
+import { clearDatabase, freeFromTheDead, reasonOf } from '#outside/sealed-store/open-sealed-folder.ts';
 import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder.ts';
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';
@@ -35,6 +35,7 @@ async function copyTo(from: string, file: string): Promise<string | undefined> {
   const beside = `${file}.part`;
   try {
     clearDatabase(beside);
+    freeFromTheDead(dirname(from));
     const store = openSqliteStore(from);
     try {
       store.backup(beside);

@@ -35,8 +35,8 @@ export async function openSealedFolder(folder: string): Promise<Outcome<SealedFi
 /** Takes a folder for this process, until it is left. */
 export function ownFolder(folder: string): Outcome<{ leave(): void }> {
   const owner = join(folder, OWNER);
-  const other = existsSync(owner) ? Number(readFileSync(owner, 'utf8')) : undefined;
-  if (other !== undefined && other !== process.pid && lives(other))
+  const other = ownerOf(folder);
+  if (other !== undefined && other !== process.pid)
     return refused(
       'server/data-in-use',
       'data',
@@ -56,6 +56,18 @@ export function ownFolder(folder: string): Outcome<{ leave(): void }> {
     );
   }
   return answered({ leave: () => rmSync(owner, { force: true }) });
+}
+
+/** The process that has a folder; undefined where none that lives has it. */
+function ownerOf(folder: string): number | undefined {
+  const owner = join(folder, OWNER);
+  const process_ = existsSync(owner) ? Number(readFileSync(owner, 'utf8')) : 0;
+  return lives(process_) ? process_ : undefined;
+}
+
+/** Frees a folder's file from the lock of a server that was killed; a server that lives keeps its own. */
+export function freeFromTheDead(folder: string): void {
+  if (ownerOf(folder) === undefined) rmSync(join(folder, `${FILE}.lock`), { recursive: true, force: true });
 }
 
 /** Clears what a restore that was killed left beside a file: a copy not yet in place, and one not yet named. */
