@@ -6,7 +6,7 @@ import { openSealedFolder } from '../../src/outside/sealed-store/open-sealed-fol
 import { type Ask, noMark, synchronize } from '../../src/outside/sync/synchronize.ts';
 import { createServer } from '../../src/server/create-server.ts';
 import { oneEntry } from '../journal/one-entry.ts';
-import { disks } from './full-disk.ts';
+import { type Disk, disks } from './full-disk.ts';
 
 const keys = journalKeys(new Uint8Array(32).fill(6));
 const journal = (device: string, count: number) =>
@@ -16,11 +16,16 @@ const journal = (device: string, count: number) =>
     ),
   );
 
-afterEach(() => vi.restoreAllMocks());
+let disk: Disk | undefined;
+afterEach(() => {
+  disk?.remove();
+  disk = undefined;
+  vi.restoreAllMocks();
+});
 
 describe.each(disks())('a server whose disk is full (%s)', (_name, make) => {
   it('[SYN-32] [SYN-33] says so, keeps nothing half, lets read, and takes again with room', async () => {
-    const disk = make();
+    disk = make();
     const said = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
     const store = await openSealedFolder(disk.folder);
     if (!store.ok) throw new Error(store.problem.message);
@@ -75,11 +80,10 @@ describe.each(disks())('a server whose disk is full (%s)', (_name, make) => {
       expect(await bring(ledger, device)).toMatchObject({ ok: true, value: { problems: [] } });
     expect(writeJournal(one.entries())).toBe(writeJournal(two.entries()));
     await store.value.close();
-    disk.remove();
   });
 
   it('[SYN-32] answers a refusal of the shape every refusal has, and a new journal is not half begun', async () => {
-    const disk = make();
+    disk = make();
     vi.spyOn(process.stderr, 'write').mockReturnValue(true);
     const store = await openSealedFolder(disk.folder);
     if (!store.ok) throw new Error(store.problem.message);
@@ -107,7 +111,6 @@ describe.each(disks())('a server whose disk is full (%s)', (_name, make) => {
     disk.makeRoom();
     expect((await begin()).status).toBe(200);
     await store.value.close();
-    disk.remove();
   });
 });
 

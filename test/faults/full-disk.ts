@@ -56,24 +56,30 @@ function mounted(): Disk | undefined {
   return undefined;
 }
 
-/** While it is "full" no file can grow; what a file has can be written over, as on a real disk. */
+/**
+ * While it is "full" no file can grow and no folder be made, as on a disk without a free block (tried on ext4): what a
+ * file has can be written over, and an empty file still has its name.
+ */
 function actedOut(): Disk {
   const folder = folderFor();
-  const write = fs.writeSync;
-  const put = (instead: typeof fs.writeSync): void => {
-    fs.writeSync = instead;
+  const [write, make] = [fs.writeSync, fs.mkdirSync];
+  const put = (writing: typeof fs.writeSync, making: typeof fs.mkdirSync): void => {
+    [fs.writeSync, fs.mkdirSync] = [writing, making];
     syncBuiltinESMExports();
   };
-  const makeRoom = (): void => put(write);
+  const noSpace = () => Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
+  const grow = (handle: number, ...args: readonly unknown[]): number => {
+    const [, , length, at] = args;
+    if (Number(length) + Number(at) > fs.fstatSync(handle).size) throw noSpace();
+    return Number(Reflect.apply(write, fs, [handle, ...args]));
+  };
+  const refuse = (): never => {
+    throw noSpace();
+  };
+  const makeRoom = (): void => put(write, make);
   return {
     folder,
-    fill: () =>
-      put((handle: number, ...args: readonly unknown[]): number => {
-        const [, , length, at] = args;
-        if (Number(length) + Number(at) > fs.fstatSync(handle).size)
-          throw Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
-        return Number(Reflect.apply(write, fs, [handle, ...args]));
-      }),
+    fill: () => put(grow, refuse),
     makeRoom,
     remove: () => {
       makeRoom();

@@ -16,7 +16,7 @@ export async function openSealedFolder(folder: string): Promise<Outcome<SealedFi
   if (!owned.ok) return owned;
   const file = join(folder, FILE);
   clearUnfinished(file);
-  // The file's own lock is a folder beside it; its owner is dead, or it would have been found above.
+  // The file's own lock lies beside it; its owner is dead, or it would have been found above.
   rmSync(`${file}.lock`, { recursive: true, force: true });
   const store = await openWhole(file);
   if (!store.ok) {

@@ -4,20 +4,27 @@ import { dirname } from 'node:path';
 import { compileFunction } from 'node:vm';
 import type sqlite from 'node-sqlite3-wasm';
 
+const LOCK = '.lock';
 const fromHere = createRequire(import.meta.url);
 
 /**
- * The library locks a file by a folder beside it. Asked whether somebody else is about to write, it looks whether that
- * folder is there, and finds its own: it then takes what a killed process left half written for another's work under way
- * and never undoes it (SYN-34). It only asks while it holds the lock, which one alone can hold, so the answer is no.
+ * The library locks a file by a folder beside it. Two things about that are put right here.
+ *
+ * Asked whether somebody else is about to write, it looks whether that folder is there, and finds its own: it then takes
+ * what a killed process left half written for another's work under way and never undoes it (SYN-34). It only asks while
+ * it holds the lock, which one alone can hold, so the answer is no.
+ *
+ * A new folder needs a block of the disk, and on a full one nobody could even read (SYN-32). An empty file needs none.
  */
 const itsFiles: typeof fs = Object.create(fs, {
   accessSync: {
     value: (path: string, mode: number): void => {
-      if (path.endsWith('.lock')) throw new Error('nobody else holds the lock');
+      if (path.endsWith(LOCK)) throw new Error('nobody else holds the lock');
       fs.accessSync(path, mode);
     },
   },
+  mkdirSync: { value: (path: string): void => fs.closeSync(fs.openSync(path, 'wx', 0o600)) },
+  rmdirSync: { value: (path: string): void => fs.unlinkSync(path) },
 });
 
 function load(): typeof sqlite {
@@ -35,5 +42,5 @@ function load(): typeof sqlite {
   return loaded.exports;
 }
 
-/** SQLite, with the one answer put right. */
+/** SQLite, with its lock put right. */
 export const { Database } = load();
