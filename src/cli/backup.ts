@@ -1,5 +1,7 @@
-import { existsSync, renameSync, rmSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { existsSync, renameSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { flushFile } from '#outside/sealed-store/flush-file.ts';
+import { clearDatabase, freeFromTheDead, reasonOf } from '#outside/sealed-store/open-sealed-folder.ts';
 import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder.ts';
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';
@@ -28,22 +30,33 @@ export const backupCommand: PlainCommand = {
   },
 };
 
-/** Written beside and named at the end: a copy broken off never looks like a whole one. */
+/** Written beside, flushed, and named at the end: a copy broken off never looks like a whole one (SYN-35). */
 async function copyTo(from: string, file: string): Promise<string | undefined> {
   const beside = `${file}.part`;
   try {
-    rmSync(beside, { force: true });
+    clearDatabase(beside);
+    freeFromTheDead(dirname(from));
     const store = openSqliteStore(from);
     try {
       store.backup(beside);
     } finally {
       await store.close();
     }
+    // SQLite does not flush a copy of this kind itself.
+    flushFile(beside);
     renameSync(beside, file);
     return undefined;
   } catch (fault) {
-    rmSync(beside, { force: true });
-    return fault instanceof Error ? fault.message : String(fault);
+    return `${reasonOf(fault)}${clearedAway(beside)}`;
+  }
+}
+
+function clearedAway(beside: string): string {
+  try {
+    clearDatabase(beside);
+    return '';
+  } catch (fault) {
+    return `; "${beside}" is left over and could not be removed: ${reasonOf(fault)}`;
   }
 }
 

@@ -1,8 +1,9 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import { backupCommand, restoreCommand } from './backup.ts';
 import { moveCommand } from './move.ts';
 import { openKeptStore } from './open-kept-store.ts';
@@ -107,6 +108,24 @@ describe('a move into a database', () => {
 });
 
 describe('backup and restore', () => {
+  it('[SYN-35] a backup is made behind a server that was killed, and waits behind one that lives', async () => {
+    vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+    const store = openSqliteStore(join(folder, 'sealed.sqlite'));
+    await store.append('one', [{ id: 'a', stamp: 's', body: 'AAAA' }]);
+    await store.close();
+    const lock = join(folder, 'sealed.sqlite.lock');
+    mkdirSync(lock);
+    writeFileSync(join(folder, 'sealed.owner'), '999999999');
+    expect(await backupCommand.run([folder, join(folder, 'copy')])).toBe(0);
+    // A process that lives holds the lock for a moment; the copy is made when it lets go.
+    mkdirSync(lock);
+    writeFileSync(join(folder, 'sealed.owner'), String(process.pid));
+    const holder = spawn('sh', ['-c', `sleep 0.3; rmdir "${lock}"`]);
+    expect(await backupCommand.run([folder, join(folder, 'second')])).toBe(0);
+    expect(existsSync(lock)).toBe(false);
+    holder.kill();
+  });
+
   it('[SYN-17] name what is missing and change nothing', async () => {
     expect(await backupCommand.run([folder, join(folder, 'copy')])).toBe(1);
     expect(said).toContain('There is no "sealed.sqlite"');

@@ -2,9 +2,10 @@ import { Hono } from 'hono';
 import type { Context } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 import type { AppFile, Packing } from './app-files.ts';
+import { NoRoomError } from '#outside/sealed-store/no-room-error.ts';
 import { StoreAwayError } from '#outside/sealed-store/store-away-error.ts';
 import { answersNow } from './answers-now.ts';
-import { sayAway, type SyncCounts, syncRoutes, type SyncParts } from './sync-routes.ts';
+import { sayAway, sayNoRoom, type SyncCounts, syncRoutes, type SyncParts } from './sync-routes.ts';
 
 export interface ServerParts {
   /** The built app by address (app-files.ts). */
@@ -46,6 +47,7 @@ export function createServer({ files, sync, behindTls }: ServerParts): Hono {
   });
   server.onError((fault, context) => {
     if (fault instanceof StoreAwayError) return sayAway(context, counts);
+    if (fault instanceof NoRoomError) return sayNoRoom(context, fault);
     process.stderr.write(`serve: ${fault.stack ?? fault.message}\n`);
     return context.text('The server met a fault; it says more on standard error.', 500);
   });

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { oneEntry } from '../../test/journal/one-entry.ts';
 import { journalKeys } from '#outside/seal/journal-keys.ts';
@@ -25,7 +26,7 @@ function running() {
     server.request(`/sync/${path}`, {
       method: 'POST',
       headers: { 'content-type': 'application/json', authorization: `Bearer ${mine.access}`, ...headers },
-      body: typeof body === 'string' ? body : JSON.stringify(body),
+      body: typeof body === 'string' || body instanceof Blob ? body : JSON.stringify(body),
     });
   const exchange = async (entries: readonly object[] = [], since = 0, at = '') => {
     const answer = await post('exchange', { journal: mine.journal, since, at, entries });
@@ -47,18 +48,23 @@ describe('sealed journals over HTTP', () => {
   });
 
   it('[SYN-14] another key does not open a journal, reads nothing of it and changes nothing', async () => {
-    const { exchange, post } = running();
+    const { exchange, post, store } = running();
     await exchange([sealed(1)]);
     const asThem = { authorization: `Bearer ${theirs.access}` };
-    for (const path of ['exchange', 'ids', 'drop']) {
-      const body =
-        path === 'exchange'
-          ? { journal: mine.journal, since: 0, at: '', entries: [sealed(2)] }
-          : { journal: mine.journal };
+    const { journal } = mine;
+    const doors: Readonly<Record<string, object>> = {
+      exchange: { journal, since: 0, at: '', entries: [sealed(2)] },
+      ids: { journal },
+      drop: { journal },
+      lend: { journal, reader: 'a'.repeat(64), untilMs: NOW_MS + 1e9 },
+      read: { journal, since: 0, at: '' },
+    };
+    for (const [path, body] of Object.entries(doors)) {
       const answer = await post(path, body, asThem);
       expect([path, answer.status]).toEqual([path, 403]);
       expect(await answer.text()).not.toContain('e1');
     }
+    expect(await store.lentUntil(journal, 'a'.repeat(64))).toBeUndefined();
     expect((await post('ids', { journal: mine.journal }, { authorization: 'Bearer x' })).status).toBe(403);
     expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
   });
@@ -116,6 +122,52 @@ describe('sealed journals over HTTP', () => {
     expect((await post('exchange', large, { 'content-length': String(large.length) })).status).toBe(413);
     expect((await post('exchange', '{}', { 'content-type': 'text/plain' })).status).toBe(415);
     expect((await post('exchange', '{}', { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
+  });
+
+  describe('packed', () => {
+    const packed = (body: Uint8Array) => new Blob([new Uint8Array(body)]);
+    const gzip = { 'content-encoding': 'gzip' };
+    const whole = JSON.stringify({
+      journal: mine.journal,
+      since: 0,
+      at: '',
+      entries: Array.from({ length: 50 }, (_, i) => sealed(i)),
+    });
+
+    it('[SYN-30] a request packed by gzip is kept like a plain one; another encoding is refused by name', async () => {
+      const { post, exchange } = running();
+      expect((await post('exchange', packed(gzipSync(whole)), gzip)).status).toBe(200);
+      expect((await exchange()).body.entries).toHaveLength(50);
+      for (const encoding of ['br', 'deflate', 'gzip, gzip', 'x'])
+        for (const path of ['exchange', 'read', 'lend', 'ids', 'drop']) {
+          const body = packed(brotliCompressSync(whole));
+          const answer = await post(path, body, { 'content-encoding': encoding });
+          expect([path, encoding, answer.status]).toEqual([path, encoding, 415]);
+          expect(answer.headers.get('accept-encoding')).toBe('gzip');
+        }
+    });
+
+    it.each([
+      ['nine megabytes of one letter', () => gzipSync(`"${'x'.repeat(9 * 1024 * 1024)}"`)],
+      ['a megabyte out of a kilobyte', () => gzipSync(`"${'x'.repeat(1024 * 1024)}"`)],
+      ['ten thousand packings one behind the other', () => manyMembers(10_000)],
+      ['more than it may be, without growing beyond its due', () => gzipSync(scatter(9 * 1024 * 1024))],
+    ])('[SYN-31] a bomb is refused without being unpacked to its end: %s', async (_what, make) => {
+      const { post } = running();
+      const answer = await post('exchange', packed(make()), gzip);
+      expect(answer.status).toBe(413);
+      expect(await answer.json()).toMatchObject({ problem: { code: 'server/refused' } });
+    });
+
+    it('[SYN-31] a packed request that broke off, is none, or is packed twice is refused', async () => {
+      const { post, exchange } = running();
+      const good = gzipSync(whole);
+      for (const bytes of [good.subarray(0, good.length - 9), good.subarray(0, 30), Buffer.from(whole)])
+        expect((await post('exchange', packed(bytes), gzip)).status).toBe(400);
+      expect((await post('exchange', packed(gzipSync(good)), gzip)).status).toBe(400);
+      expect((await post('exchange', packed(new Uint8Array()), gzip)).status).toBe(400);
+      expect((await exchange()).body.entries).toEqual([]);
+    });
   });
 
   it('[SYN-15] a journal that asks too often is told to wait, and is let in again', async () => {
@@ -229,3 +281,15 @@ describe('sealed journals over HTTP', () => {
     expect(metrics).not.toContain(mine.journal);
   });
 });
+
+/** Many small packings that unpack to one long text. */
+function manyMembers(count: number): Buffer {
+  const one = gzipSync('x'.repeat(2000));
+  return Buffer.concat(Array.from({ length: count }, () => one));
+}
+
+/** Text that hardly packs: it only comes again beyond the window of gzip (RFC 1951: 32 kB). */
+function scatter(length: number): string {
+  const piece = Array.from({ length: 1500 }, (_, i) => createHash('sha256').update(`${i}`).digest('base64'));
+  return piece.join('').repeat(Math.ceil(length / 66_000));
+}

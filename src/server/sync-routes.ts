@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { Hono, type Context } from 'hono';
+import { Hono, type Context, type Next } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import * as v from 'valibot';
+import type { NoRoomError } from '#outside/sealed-store/no-room-error.ts';
 import { pageAfter } from '#outside/sealed-store/page-after.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 import {
@@ -17,6 +18,7 @@ import {
 } from '#outside/sync/exchange.ts';
 import type { SealedEntry } from '#outside/seal/seal-entry.ts';
 import { type Rate, rateGate } from './rate-gate.ts';
+import { type Unreadable, unpackRequest } from './unpack-request.ts';
 
 export interface SyncParts {
   readonly store: SealedStore;
@@ -58,21 +60,16 @@ export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
     bodyLimit({ maxSize: MOST_BYTES, onError: (context) => say(context, 413, 'The request is too large.') }),
   );
   routes.use(compress());
-  routes.use(async (context, next) => {
-    // A page of another origin cannot set this type without asking first, and it is never allowed to.
-    if (!/^application\/json\b/.test(context.req.header('content-type') ?? ''))
-      return say(context, 415, 'Only application/json is taken here.');
-    if (context.req.header('sec-fetch-site') === 'cross-site')
-      return say(context, 403, 'Not from another site.');
-    return next();
-  });
+  routes.use(ownPagesOnly);
   const within = async <Schema extends v.GenericSchema<unknown, { readonly journal: string }>>(
     context: Context,
     schema: Schema,
     mayEnter: (journal: string, digest: string) => Promise<boolean>,
     answer: (request: v.InferOutput<Schema>) => Promise<object | undefined>,
   ): Promise<Response> => {
-    const request = v.safeParse(schema, await readJson(context));
+    const unpacked = await unpackRequest(context.req.raw, MOST_BYTES);
+    if ('refused' in unpacked) return sayUnpacked(context, unpacked.refused);
+    const request = v.safeParse(schema, readJson(unpacked.text));
     if (!request.success) return say(context, 400, 'The request has not the shape that is asked for here.');
     const token = TOKEN.exec(context.req.header('authorization') ?? '')?.[1];
     const { journal } = request.output;
@@ -119,6 +116,16 @@ export function syncRoutes(parts: SyncParts, counts: SyncCounts): Hono {
   return routes;
 }
 
+/** A page of another origin cannot set this type without asking first, and it is never allowed to. */
+async function ownPagesOnly(context: Context, next: Next): Promise<Response | undefined> {
+  if (!/^application\/json\b/.test(context.req.header('content-type') ?? ''))
+    return say(context, 415, 'Only application/json is taken here.');
+  if (context.req.header('sec-fetch-site') === 'cross-site')
+    return say(context, 403, 'Not from another site.');
+  await next();
+  return undefined;
+}
+
 /** Keeps what came and hands over what is new; undefined where device and server do not speak of one order. */
 async function exchange(
   store: SealedStore,
@@ -154,9 +161,17 @@ async function handOver(
   };
 }
 
-async function readJson(context: Context): Promise<unknown> {
+function sayUnpacked(context: Context, refused: Unreadable): Response {
+  if (refused === 'too large') return say(context, 413, 'The request is too large.');
+  if (refused === 'damaged')
+    return say(context, 400, 'The request has not the shape that is asked for here.');
+  context.header('accept-encoding', 'gzip');
+  return say(context, 415, 'A request comes plain or packed by gzip.');
+}
+
+function readJson(text: string): unknown {
   try {
-    return await context.req.json();
+    return JSON.parse(text);
   } catch {
     // No JSON is a request of another shape; it is answered as one.
     return undefined;
@@ -178,7 +193,13 @@ export function sayAway(context: Context, counts: SyncCounts): Response {
   );
 }
 
-type Status = 400 | 403 | 409 | 413 | 415 | 429 | 503;
+/** Nothing of the request is kept, and the device is told that it is not on the server (SYN-32). */
+export function sayNoRoom(context: Context, fault: NoRoomError): Response {
+  process.stderr.write(`serve: ${fault.message}\n`);
+  return say(context, 507, 'The disk of the server is full or at fault; nothing of the request is kept.');
+}
+
+type Status = 400 | 403 | 409 | 413 | 415 | 429 | 503 | 507;
 
 function say(context: Context, status: Status, words: string): Response {
   return context.json({ problem: { code: 'server/refused', path: '', message: words, remedy: '' } }, status);

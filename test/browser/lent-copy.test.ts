@@ -89,6 +89,7 @@ describe('a lent copy', () => {
       .getByText(/taken back/)
       .first()
       .waitFor();
+    await athlete.page.getByRole('heading', { level: 1, name: 'Lent copies' }).waitFor();
     await athlete.page.goto(`${app.address()}#/journal/devices`);
     await settle(athlete.page);
     await athlete.page.getByRole('button', { name: 'Bring in step now' }).click();

@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { NoRoomError } from '../../src/outside/sealed-store/no-room-error.ts';
 import { openPostgresStore } from '../../src/outside/sealed-store/open-postgres-store.ts';
 import { moveJournals } from '../../src/outside/sealed-store/move-journals.ts';
+import { openDatabase } from '../../src/outside/sealed-store/postgres-database.ts';
 import type { SealedStore } from '../../src/outside/sealed-store/sealed-store.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { sealedStoreContract } from '../contract/sealed-store-contract.ts';
@@ -26,6 +28,27 @@ const entry = (id: string, body = 'AAAA') => ({ id, stamp: `stamp-${id}`, body }
 
 describe('sealed journals in PostgreSQL', () => {
   sealedStoreContract('in PostgreSQL', async () => store(await freshAddress()));
+});
+
+describe('a PostgreSQL whose disk is full', () => {
+  it('[SYN-32] takes nothing and says so, hands over what it has, and takes again with room', async () => {
+    const address = await freshAddress();
+    const full = await store(address);
+    await full.enter('one', 'digest');
+    await full.append('one', [entry('a')]);
+    // What PostgreSQL raises where a file cannot grow (SQLSTATE 53100), acted out by a trigger.
+    const inside = openDatabase(address, () => undefined);
+    await inside.ask(
+      `create function no_room() returns trigger language plpgsql as
+       $$ begin raise exception 'could not extend file' using errcode = '53100'; end $$`,
+    );
+    await inside.ask('create trigger no_more before insert on entry execute function no_room()');
+    await expect(full.append('one', [entry('b')])).rejects.toBeInstanceOf(NoRoomError);
+    expect([await full.enter('one', 'digest'), await full.ids('one')]).toEqual(['open', ['a']]);
+    await inside.ask('drop trigger no_more on entry');
+    expect(await full.append('one', [entry('b')])).toBe(2);
+    await Promise.all([full.close(), inside.close()]);
+  });
 });
 
 describe('several servers on one PostgreSQL', () => {

@@ -22,6 +22,8 @@ export interface DevicesRun {
     | 'written'
     | 'requestsLost'
     | 'answersLost'
+    | 'answersCut'
+    | 'serverFull'
     | 'sentTwice'
     | 'killed'
     | 'putBack'
@@ -47,8 +49,8 @@ interface Device {
 }
 
 /**
- * Two to five devices write, lose requests and answers, send twice, are killed and come back, with clocks ten minutes
- * apart and one of them a version behind; at the end all are brought together without faults. Same seed, same run.
+ * Two to five devices write, lose requests and answers, send twice, meet a full server, are killed and come back, with
+ * clocks ten minutes apart and one of them a version behind; at the end all are brought together without faults. Same seed, same run.
  * `open` answers an empty store each time.
  */
 export async function simulateDevices(
@@ -62,6 +64,8 @@ export async function simulateDevices(
     written: 0,
     requestsLost: 0,
     answersLost: 0,
+    answersCut: 0,
+    serverFull: 0,
     sentTwice: 0,
     killed: 0,
     putBack: 0,
@@ -208,12 +212,22 @@ function faulty(server: Hono, chance: RandomStream, happened: DevicesRun['happen
       happened.requestsLost += 1;
       throw new Error('the request was lost');
     }
+    // A server whose disk is full takes no entries and still hands over what it has.
+    if (luck < 0.3 && 'entries' in body && Array.isArray(body.entries) && body.entries.length > 0) {
+      happened.serverFull += 1;
+      return { status: 507, body: {} };
+    }
     const answer = await honest(path, body);
-    if (luck < 0.4) {
+    if (luck < 0.45) {
       happened.answersLost += 1;
       throw new Error('the answer was lost');
     }
-    if (luck < 0.5) {
+    // A browser takes a head that was cut off for an answer with nothing in it.
+    if (luck < 0.52) {
+      happened.answersCut += 1;
+      return { status: answer.status, body: undefined };
+    }
+    if (luck < 0.6) {
       happened.sentTwice += 1;
       return honest(path, body);
     }

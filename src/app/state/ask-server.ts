@@ -1,3 +1,4 @@
+import { packRequest } from '#outside/sync/pack-request.ts';
 import type { Ask } from '#outside/sync/synchronize.ts';
 
 /** A server that says nothing for so long was not reached. */
@@ -7,10 +8,11 @@ const PATIENCE_MS = 60_000;
 export function askServer(access: string): Ask {
   return async (path, body) => {
     if (!navigator.onLine) throw new Error('there is no connection');
+    const packed = await packRequest(body);
     const answer = await fetch(`/sync/${path}`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${access}` },
-      body: JSON.stringify(body),
+      headers: { ...packed.headers, authorization: `Bearer ${access}` },
+      body: packed.body,
       signal: AbortSignal.timeout(PATIENCE_MS),
     });
     const text = await answer.text();
@@ -22,7 +24,7 @@ function readJson(text: string): unknown {
   try {
     return JSON.parse(text);
   } catch {
-    // A page in place of an answer (a server without a data folder): said as not understood.
+    // An answer that broke off, or a page in its place: said as that.
     return undefined;
   }
 }

@@ -49,7 +49,10 @@ export function followSync(): void {
   };
   effect(() => {
     void ledger.value;
-    if (phase.value === 'open' && isOn()) soon(SETTLE_MS);
+    if (phase.value !== 'open' || !isOn()) return;
+    // "In step" was said of what was here before.
+    if (state.peek().status === 'in step') state.value = { status: 'working' };
+    soon(SETTLE_MS);
   });
   setInterval(() => {
     if (document.visibilityState === 'visible' && isOn()) soon(0);

@@ -1,4 +1,5 @@
 import pg from 'pg';
+import { NoRoomError } from './no-room-error.ts';
 import { StoreAwayError } from './store-away-error.ts';
 
 export type Row = Readonly<Record<string, unknown>>;
@@ -97,6 +98,7 @@ function watch(say: (words: string) => void) {
     translated: (fault: unknown): unknown => {
       const reason = reasonOf(fault);
       if (OWN_FAULT.test(reason)) return fault;
+      if (reason === DISK_FULL) return new NoRoomError(reason);
       fails(reason);
       return new StoreAwayError(reason);
     },
@@ -105,6 +107,9 @@ function watch(say: (words: string) => void) {
 
 /** SQLSTATE classes (PostgreSQL manual, appendix A): wrong data, broken constraint, wrong statement or no permission. */
 const OWN_FAULT = /^(22|23|42)[0-9A-Z]{3}$/;
+
+/** SQLSTATE disk_full (appendix A): a file cannot grow; what is there is still read. */
+const DISK_FULL = '53100';
 
 /** The code of a fault, or its words where it has none. */
 export function reasonOf(fault: unknown): string {

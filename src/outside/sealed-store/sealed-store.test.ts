@@ -47,10 +47,12 @@ describe('sealed journals in SQLite', () => {
       ok: false,
       problem: { code: 'server/data-in-use' },
     });
-    writeFileSync(join(here, 'sealed.owner'), '999999999');
-    const store = await openSealedFolder(here);
-    expect(store.ok).toBe(true);
-    if (store.ok) await store.value.close();
+    for (const left of ['999999999', '', '0', '-1', 'half']) {
+      writeFileSync(join(here, 'sealed.owner'), left);
+      const store = await openSealedFolder(here);
+      expect([left, store.ok]).toEqual([left, true]);
+      if (store.ok) await store.value.close();
+    }
   });
 
   it.each([

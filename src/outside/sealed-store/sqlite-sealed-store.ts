@@ -1,6 +1,8 @@
-import sqlite, { type Database, type QueryResult } from 'node-sqlite3-wasm';
+import type { Database, QueryResult } from 'node-sqlite3-wasm';
 import type { SealedEntry } from '../seal/seal-entry.ts';
 import { linkOf } from './link-of.ts';
+import { NoRoomError } from './no-room-error.ts';
+import { Database as SqliteFile } from './sqlite-library.ts';
 import type { Entrance, JournalName, SealedFile } from './sealed-store.ts';
 
 const SCHEMA = `
@@ -26,7 +28,7 @@ const CLOSED = 'closed';
  * leaves the file as it was before. `:memory:` keeps nothing.
  */
 export function openSqliteStore(file: string): SealedFile {
-  const database = new sqlite.Database(file);
+  const database = new SqliteFile(file);
   database.exec('pragma busy_timeout = 5000; pragma synchronous = full;');
   database.exec(SCHEMA);
   return { ...entrances(database), ...orders(database), ...loans(database), ...wholeFile(database) };
@@ -84,11 +86,13 @@ function orders(database: Database): Part<'append' | 'after' | 'chainAt' | 'ids'
 function loans(database: Database): Part<'lend' | 'lentUntil' | 'ended'> {
   return {
     lend: async (journal, reader, untilMs) => {
-      database.run('insert or replace into loan (journal, reader, until_ms) values (?, ?, ?)', [
-        journal,
-        reader,
-        untilMs,
-      ]);
+      within(database, () =>
+        database.run('insert or replace into loan (journal, reader, until_ms) values (?, ?, ?)', [
+          journal,
+          reader,
+          untilMs,
+        ]),
+      );
     },
     lentUntil: async (journal, reader) => {
       const row = database.get('select until_ms from loan where journal = ? and reader = ?', [
@@ -141,9 +145,18 @@ function setTally(database: Database, journal: string, { id, stamp, body }: Seal
 }
 
 function enter(database: Database, journal: string, digest: string): Entrance {
-  database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]);
+  const known = accessTo(database, journal);
+  // Who is known is let in without a write, so that a full disk shuts nobody out from reading.
+  if (known === undefined)
+    within(database, () =>
+      database.run('insert or ignore into journal (name, access) values (?, ?)', [journal, digest]),
+    );
+  return (known ?? accessTo(database, journal)) === digest ? 'open' : 'closed';
+}
+
+function accessTo(database: Database, journal: string): string | undefined {
   const row = database.get('select access from journal where name = ?', journal);
-  return row !== null && textOf(row, 'access') === digest ? 'open' : 'closed';
+  return row === null ? undefined : textOf(row, 'access');
 }
 
 function isClosed(database: Database, journal: string): boolean {
@@ -171,7 +184,16 @@ function append(database: Database, journal: string, entries: readonly SealedEnt
   return last;
 }
 
+/** All of the work or none of it; a disk that does not take it is said as that. */
 function within<Result>(database: Database, work: () => Result): Result {
+  try {
+    return atOnce(database, work);
+  } catch (fault) {
+    throw noRoomIn(fault) ?? fault;
+  }
+}
+
+function atOnce<Result>(database: Database, work: () => Result): Result {
   database.exec('begin immediate');
   try {
     const result = work();
@@ -181,6 +203,13 @@ function within<Result>(database: Database, work: () => Result): Result {
     if (database.inTransaction) database.exec('rollback');
     throw fault;
   }
+}
+
+/** SQLite says "full" at a limit of its own; a full disk it sees as one that does not take a write or a new file. */
+function noRoomIn(fault: unknown): NoRoomError | undefined {
+  const words = fault instanceof Error ? fault.message : '';
+  const full = /^(database or disk is full|disk I\/O error|unable to open database file)$/.test(words);
+  return full ? new NoRoomError(words) : undefined;
 }
 
 function sealedOf(row: QueryResult): SealedEntry {

@@ -243,10 +243,18 @@ describe('bringing two devices together', () => {
     [
       'a page instead of an answer',
       () => Promise.resolve({ status: 200, body: undefined }),
-      'sync/not-understood',
+      'sync/broken-off',
     ],
     ['a server that can keep nothing', () => Promise.resolve({ status: 503, body: {} }), 'sync/server-away'],
-    ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/not-understood'],
+    ['an answer of a later version', () => Promise.resolve({ status: 418, body: {} }), 'sync/not-understood'],
+    ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/server-fault'],
+    [
+      'a server in front without one behind',
+      () => Promise.resolve({ status: 502, body: 0 }),
+      'sync/server-fault',
+    ],
+    ['a server that asks to wait', () => Promise.resolve({ status: 429, body: {} }), 'sync/asked-to-wait'],
+    ['a server without room', () => Promise.resolve({ status: 507, body: {} }), 'sync/server-full'],
   ])('[SYN-06] %s is said as what it is', async (_what, ask, code) => {
     expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ ok: false, problem: { code } });
   });
