@@ -84,7 +84,13 @@ export async function planNow(cause: Cause): Promise<void> {
   }
   planChange.value = {
     cause,
-    sentences: planChanges(day, data, kitchen.peek().read, beforeWaking ? undefined : now),
+    sentences: planChanges(
+      day,
+      data,
+      kitchen.peek().read,
+      beforeWaking ? undefined : now,
+      !nothingToPlanFrom.peek(),
+    ),
     why: answer.value.why,
   };
 }

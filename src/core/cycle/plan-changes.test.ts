@@ -1,0 +1,21 @@
+import { describe, expect, it } from 'vitest';
+import { DAY, dayJournal } from '../../../test/journal/day-journal.ts';
+import { parseClock } from '../units/clock.ts';
+import { daySheet } from './day-sheet.ts';
+import { planChanges } from './plan-changes.ts';
+
+const nothing = () => undefined;
+const now = parseClock('05:40');
+const sheet = daySheet(dayJournal(), DAY, now ?? 0, nothing);
+
+describe('what a new plan changed', () => {
+  it.each([
+    [false, /nothing is in stock.*Put in stock/],
+    [true, /^No meal is left to plan today\.$/],
+  ])('[RUN-33] a day without meals says whether food is missing (food in stock: %s)', (hasFood, words) => {
+    const adopted = { cause: 'morning' as const, meals: [], cost: 0, gap: 0 };
+    const sentences = planChanges(sheet, adopted, nothing, now, hasFood);
+    expect(sentences).toHaveLength(1);
+    expect(sentences[0]).toMatch(words);
+  });
+});
