@@ -14,6 +14,7 @@ import { Section } from '../../parts/section.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { exportedAgeDays } from '../../state/copies.ts';
+import { which } from '../../state/journals.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { syncing } from '../../state/sync.ts';
 import { clockOf } from './clock-of.ts';
@@ -47,7 +48,7 @@ export function EntriesScreen(): JSX.Element {
   const shown = days.slice(0, daysShown.value);
   return (
     <Page title="Journal" detail={`${ledger.value.size} entries`}>
-      <CopyAge />
+      {which.value !== 'lent' && <CopyAge />}
       <SyncStanding />
       <div class="row">
         <Button href={pathTo('journal', 'copies')}>Copies, import, export</Button>
