@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { DAY, dayJournal } from '../../../test/journal/day-journal.ts';
 import { parseClock } from '../units/clock.ts';
 import { daySheet } from './day-sheet.ts';
-import { planChanges } from './plan-changes.ts';
+import { planChanges, planMisses } from './plan-changes.ts';
 
 const nothing = () => undefined;
 const now = parseClock('05:40');
@@ -17,5 +17,12 @@ describe('what a new plan changed', () => {
     const sentences = planChanges(sheet, adopted, nothing, now, hasFood);
     expect(sentences).toHaveLength(1);
     expect(sentences[0]).toMatch(words);
+  });
+
+  it('[RUN-34] a day far off its targets is said in grams, a near one is not spoken of', () => {
+    expect(planMisses({ proteinG: -115, carbohydrateG: 2, fatG: 27.4 })).toEqual([
+      'This plan misses the targets: 115 g of protein short, 27 g of fat over.',
+    ]);
+    expect(planMisses({ proteinG: -9, carbohydrateG: 19, fatG: 0 })).toEqual([]);
   });
 });

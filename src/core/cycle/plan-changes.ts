@@ -1,4 +1,5 @@
 import { comparePlans, type ComparedMeal } from '../day/compare-plans.ts';
+import type { DayAnswer } from '../day/day-answer.ts';
 import type { DataOf } from '../journal/kinds/registry.ts';
 import { foodIdOf } from '../kitchen/item-nutrients.ts';
 import type { ClockMinutes } from '../units/quantities.ts';
@@ -32,6 +33,24 @@ export function planChanges(
   );
   const from = now === undefined ? '' : ` from ${formatClock(now)}`;
   return changes.length === 0 ? [`Nothing changes${from}: meals at ${times}.`] : changes;
+}
+
+/** So far off is said beside what changed, not under the reasons alone (common practice, no source). */
+const FAR_OFF = [
+  ['proteinG', 'protein', 10],
+  ['carbohydrateG', 'carbohydrate', 20],
+  ['fatG', 'fat', 10],
+] as const;
+
+/** What the day would end far short of or over when the plan is eaten as it stands (RUN-34). */
+export function planMisses(deviation: DayAnswer['deviation']): readonly string[] {
+  const far = FAR_OFF.filter(([key, , most]) => Math.abs(deviation[key]) > most);
+  if (far.length === 0) return [];
+  const parts = far.map(([key, name]) => {
+    const side = deviation[key] < 0 ? 'short' : 'over';
+    return `${Math.round(Math.abs(deviation[key]))} g of ${name} ${side}`;
+  });
+  return [`This plan misses the targets: ${parts.join(', ')}.`];
 }
 
 function compared(meal: AdoptedMeal, read: ReadItem): ComparedMeal {

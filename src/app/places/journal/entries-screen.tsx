@@ -17,6 +17,7 @@ import { exportedAgeDays } from '../../state/copies.ts';
 import { which } from '../../state/journals.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { syncing } from '../../state/sync.ts';
+import { say } from '../../views/say.ts';
 import { clockOf } from './clock-of.ts';
 import { nameOf } from './entry-names.ts';
 
@@ -146,9 +147,10 @@ function matches(entry: Entry, words: readonly string[]): boolean {
   return words.every((word) => text.includes(word));
 }
 
-/** What an entry says, in one line. */
+/** What an entry says, in one line; body mass in the athlete's own unit. */
 function summary(entry: Entry): string {
   const fact = ledger.value.fact(entry.id);
   const words = fact ? factLine(fact, nameOf) : `kept, not read by this version: ${plainLine(entry, nameOf)}`;
+  if (entry.kind === 'body-weighed') return say(words);
   return words.length > 140 ? `${words.slice(0, 137)}...` : words;
 }
