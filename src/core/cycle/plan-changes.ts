@@ -13,7 +13,7 @@ const NO_FOOD =
 type AdoptedMeal = DataOf<'plan-adopted'>['meals'][number];
 
 /**
- * What a newly adopted plan changed for the rest of the day, in sentences (RUN-09). The first plan of a day changes nothing: it is
+ * What a newly adopted plan changed for the rest of the day, in sentences (RUN-09). The first plan of a day that holds a meal changes nothing: it is
  * told by its meals' times. A day without meals says whether it is the food that is missing (RUN-33).
  */
 export function planChanges(
@@ -25,7 +25,7 @@ export function planChanges(
 ): readonly string[] {
   if (adopted.meals.length === 0) return [hasFood ? NO_MEAL_LEFT : NO_FOOD];
   const times = adopted.meals.map((meal) => meal.at).join(', ');
-  if (!before.plan) return [`Meals at ${times}.`];
+  if (!before.plan || before.meals.length === 0) return [`Meals at ${times}.`];
   const open = before.meals.filter((meal) => !meal.eaten && !meal.skipped).map((meal) => meal.planned);
   const changes = comparePlans(
     open.map((meal) => compared(meal, read)),
