@@ -13,7 +13,7 @@ export function SavedStatus(): JSX.Element {
   const state = saving.value;
   if (!('problem' in state))
     return which.value === 'lent' ? (
-      <span class="soft">To read only</span>
+      <p class="saved-line">To read only</p>
     ) : (
       <SavedLine status={state.status} />
     );
