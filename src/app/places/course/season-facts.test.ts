@@ -23,7 +23,10 @@ import { draftOfTimes, shapeOfShowDay, timesFrom } from './show-times-draft.ts';
 const { today } = story;
 const SHOW = addDays(today, 3);
 const ids = stretchIds(story.show.id);
-const demo = demoJournal(1);
+/** The demonstration before any rehearsal was planned. */
+const demo = demoJournal(1).filter(
+  ({ kind, data }) => kind !== 'stretch-planned' && !(kind === 'event-dated' && data['type'] === 'rehearsal'),
+);
 
 function near(): GrowingLedger {
   const ledger = createLedger(demo);
