@@ -12,7 +12,7 @@ import { roundTo } from '../units/rounding.ts';
 import type { CourseAsk } from './course-ask.ts';
 import type { CourseNow } from './course-now.ts';
 import type { ReadItem } from './day-sheet.ts';
-import { type Rehearsal, rehearsalsOf } from './rehearsals.ts';
+import { REHEARSE_DAYS, type Rehearsal, rehearsalsOf } from './rehearsals.ts';
 
 /** What is asked of the load; absent is the cautious default, or what the rehearsal taught. */
 export interface LastWeekWish {
@@ -66,11 +66,6 @@ const USUAL_DAYS = 14;
 const ENOUGH_DAYS = 3;
 /** From so many days before the show on its last week may be adopted. */
 const ADOPT_DAYS = 21;
-/**
- * So many days before the show, at most, a load is rehearsed: early it tries the gut, the times and the mirror; the
- * dress rehearsal meets the condition of the show too (common practice, no source).
- */
-const REHEARSE_DAYS = { early: 84, dress: 35 } as const;
 /** What "with less" takes from the load after a rehearsal, g per kg (common practice, no source). */
 const LESS_G_PER_KG = 1.5;
 const DEFAULT = { gPerKg: 8, days: 2 } as const;

@@ -21,7 +21,7 @@ import { ledger, recordAll } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { outWords } from '../../views/show-view.ts';
 import { newId } from '../../views/new-id.ts';
-import { rehearsalFacts } from './last-week-facts.ts';
+import { rehearsalFacts, rehearsalOff } from './last-week-facts.ts';
 import { lastWeek } from './last-week-state.ts';
 import { RehearsalHeld } from './rehearsal-held.tsx';
 
@@ -109,6 +109,13 @@ function PlanRehearsal({ now, window }: PlanProps): JSX.Element {
           <Note>Eat the very foods of the show week. Take photographs the evening before the load too.</Note>
         </div>
       </Section>
+      {ahead && (
+        <div class="row">
+          <Button records onPress={() => void callOff(now.show.show)}>
+            Call the rehearsal off
+          </Button>
+        </div>
+      )}
       <ActionBar>
         <Button kind={ahead ? 'plain' : 'next'} records wide submits disabled={!load}>
           {ahead ? 'Move the rehearsal' : 'Plan the rehearsal'}
@@ -137,4 +144,11 @@ async function plan(now: LastWeekNow, window: PlanProps['window'], on: string): 
   if (saved.status === 'refused') return;
   clearDraft(DRAFT);
   go(pathTo('course', 'last-week'));
+}
+
+async function callOff(show: string): Promise<void> {
+  const { facts, removing } = rehearsalOff(ledger.peek(), show, today.peek());
+  const saved = await recordAll(facts, { says: 'Rehearsal called off', removing });
+  problems.value = saved.status === 'refused' ? [saved.problem] : [];
+  if (saved.status !== 'refused') clearDraft(DRAFT);
 }
