@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createScribe } from '../../../demo/scribe.ts';
 import { utc } from '../../../demo/story.ts';
 import { showsFrom } from '../course/read-course.ts';
-import { createLedger } from '../journal/ledger.ts';
+import { createLedger, type Ledger } from '../journal/ledger.ts';
 import { isoWeekday } from '../units/civil-date.ts';
 import { seasonDates, usualDates, weeklyUntil } from './season-dates.ts';
 
@@ -64,6 +64,20 @@ describe('[CRS-26] the season by its dates', () => {
       'Athlete check-in',
       'First coat of tan',
     ]);
+    const rehearsed = (date: string) =>
+      season((scribe) =>
+        scribe.write('2027-03-01', '07:00', 'event-dated', {
+          event: 'early',
+          title: 'Rehearsal',
+          type: 'rehearsal',
+          date,
+          show: 'cup',
+          done: true,
+        }),
+      );
+    const offered = (ledger: Ledger) => suggest(ledger).map(({ title }) => title);
+    expect(offered(rehearsed('2027-02-20'))).toContain('Rehearse the last week');
+    expect(offered(rehearsed('2027-04-03'))).not.toContain('Rehearse the last week');
     const had = season((scribe) =>
       scribe.write('2027-03-01', '07:00', 'event-dated', {
         event: 'a',
