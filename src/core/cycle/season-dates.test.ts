@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createScribe } from '../../../demo/scribe.ts';
 import { utc } from '../../../demo/story.ts';
 import { showsFrom } from '../course/read-course.ts';
-import { createLedger, type Ledger } from '../journal/ledger.ts';
+import { createLedger } from '../journal/ledger.ts';
 import { isoWeekday } from '../units/civil-date.ts';
 import { seasonDates, usualDates, weeklyUntil } from './season-dates.ts';
 
@@ -75,7 +75,7 @@ describe('[CRS-26] the season by its dates', () => {
           done: true,
         }),
       );
-    const offered = (ledger: Ledger) => suggest(ledger).map(({ title }) => title);
+    const offered = (ledger: ReturnType<typeof season>) => suggest(ledger).map(({ title }) => title);
     expect(offered(rehearsed('2027-02-20'))).toContain('Rehearse the last week');
     expect(offered(rehearsed('2027-04-03'))).not.toContain('Rehearse the last week');
     const had = season((scribe) =>
