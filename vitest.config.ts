@@ -1,5 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { findPostgres } from './test/postgres/find-postgres.ts';
 
+/** Without a PostgreSQL there is nothing to hold its store against; test/ensure-programs.ts says so before the tests. */
+const withoutPostgres = findPostgres() === undefined ? ['test/postgres/**'] : [];
 const jsx = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
 
 export default defineConfig({
@@ -11,7 +14,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['src/**/*.test.{ts,tsx}', 'demo/**/*.test.ts', 'test/**/*.test.ts'],
-          exclude: ['**/*.long.test.ts', 'test/browser/**'],
+          exclude: ['**/*.long.test.ts', 'test/browser/**', ...withoutPostgres],
           // Sweeps of simulated athletes take seconds; on a busy machine more of them.
           testTimeout: 30_000,
         },

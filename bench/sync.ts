@@ -1,155 +1,87 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Entry } from '#core/journal/entry.ts';
-import { createLedger } from '#core/journal/ledger.ts';
-import { type JournalKeys, journalKeys } from '#outside/seal/journal-keys.ts';
-import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
-import { type Ask, noMark, synchronize } from '#outside/sync/synchronize.ts';
-import { createServer } from '../src/server/create-server.ts';
-import { listen } from '../src/server/listen.ts';
+import { findPostgres } from '../test/postgres/find-postgres.ts';
+import { ownPostgres } from '../test/postgres/own-postgres.ts';
+import { ownServer } from '../test/sync/own-server.ts';
+import { A_DAY, ATHLETES, better, type Figures, MANY, SIZES, syncFigures } from './sync-figures.ts';
 
-const MANY = 100_000;
-const ATHLETES = 500;
-const A_DAY = 40;
-
-/** A first sync of many entries, and many athletes at once, over HTTP on this machine against SQLite in a file. */
+/** A first sync of many entries, many athletes at once and journals of several sizes, over HTTP on this machine: SQLite and PostgreSQL side by side. */
 export async function benchSync(): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), 'bench-sync-'));
-  const store = openSealedFolder(folder);
-  if (!store.ok) throw new Error(store.problem.message);
-  const server = createServer({
-    files: new Map(),
-    sync: { store: store.value, clockMs: () => performance.now() },
-  });
-  const listening = await listen(server, 0);
-  if (!listening.ok) throw new Error(listening.problem.message);
-  const { address } = listening.value;
-  await firstSync(address);
-  await manyAthletes(address);
-  await listening.value.stop();
-  store.value.close();
-  rmSync(folder, { recursive: true, force: true });
-}
-
-async function firstSync(address: string): Promise<void> {
-  const keys = journalKeys(new Uint8Array(32).fill(1));
-  const here = createLedger(Array.from({ length: MANY }, (_, i) => entryOf('first', i)));
-  const there = createLedger();
-  let mark = noMark;
-  const sent = await timed(async () => {
-    mark = await bring(address, keys, here);
-  });
-  const taken = await timed(() => bring(address, keys, there));
-  const day = createLedger([
-    ...here.entries(),
-    ...Array.from({ length: A_DAY }, (_, i) => entryOf('day', i)),
-  ]);
-  const oneDay = await timed(() => bring(address, keys, day, mark));
-  console.log(
-    `sync: first of ${MANY} entries ${seconds(sent)} up, ${seconds(taken)} down to an empty device (${there.size} there); a day's ${A_DAY} more in one round trip ${oneDay.toFixed(0)} ms`,
-  );
-}
-
-async function manyAthletes(address: string): Promise<void> {
-  const latencies: number[] = [];
-  let errors = 0;
-  const athletes = Array.from({ length: ATHLETES }, (_, i) => ({
-    keys: journalKeys(
-      new Uint8Array(32)
-        .fill(2)
-        .with(0, i & 255)
-        .with(1, i >> 8),
+  const has = findPostgres() !== undefined;
+  // In turns, and the better of two: what else this machine does at the time hits neither alone.
+  let sqlite = await againstSqlite();
+  let postgres = has ? await againstPostgres() : undefined;
+  sqlite = better(sqlite, await againstSqlite());
+  if (postgres) postgres = better(postgres, await againstPostgres());
+  if (postgres === undefined) console.log('sync: there is no PostgreSQL on this machine; SQLite alone');
+  const rows: readonly (readonly [string, string, (figures: Figures) => number])[] = [
+    [`first sync of ${MANY} entries, up`, 's', ({ upMs }) => upMs / 1000],
+    ['the same, down to an empty device', 's', ({ downMs }) => downMs / 1000],
+    [`a day's ${A_DAY} entries more, one round trip`, 'ms', ({ dayMs }) => dayMs],
+    [
+      `${ATHLETES} athletes with ${A_DAY} entries each, 16 at a time`,
+      'exchanges/s',
+      (of) => of.exchangesPerSecond,
+    ],
+    ['the same, half of them within', 'ms', ({ p50Ms }) => p50Ms],
+    ['the same, 99 of 100 within', 'ms', ({ p99Ms }) => p99Ms],
+    ['the same, errors', '', ({ errors }) => errors],
+    ['the same, entries missing when read back', '', ({ missing }) => missing],
+    ...SIZES.map(
+      (size) =>
+        [
+          `${A_DAY} entries on a journal of ${size}, median`,
+          'ms',
+          (figures: Figures) => figures.grownMs.get(size) ?? Number.NaN,
+        ] as const,
     ),
-    ledger: createLedger(Array.from({ length: A_DAY }, (_, k) => entryOf(`athlete-${i}`, k))),
-  }));
-  const queue = [...athletes];
-  const worker = async (): Promise<void> => {
-    for (let next = queue.pop(); next; next = queue.pop()) {
-      const { keys, ledger } = next;
-      const started = performance.now();
-      try {
-        await bring(address, keys, ledger);
-      } catch {
-        // Counted, and printed as what it is.
-        errors += 1;
-      }
-      latencies.push(performance.now() - started);
-    }
-  };
-  const total = await timed(() => Promise.all(Array.from({ length: 16 }, worker)));
-  let missing = 0;
-  for (const { keys, ledger } of athletes) {
-    const back = createLedger();
-    await bring(address, keys, back);
-    missing += ledger.entries().filter(({ id }) => back.entry(id) === undefined).length;
+  ];
+  console.log(line('sync', 'SQLite', postgres ? 'PostgreSQL' : '', postgres ? 'ratio' : ''));
+  for (const [what, unit, of] of rows) {
+    const [one, other] = [of(sqlite), postgres && of(postgres)];
+    const ratio = other === undefined || one === 0 ? '' : (other / one).toFixed(2);
+    console.log(
+      line(what, `${shown(one)} ${unit}`, other === undefined ? '' : `${shown(other)} ${unit}`, ratio),
+    );
   }
-  latencies.sort((a, b) => a - b);
-  console.log(
-    `sync: ${ATHLETES} athletes with ${A_DAY} entries each, 16 at a time: ${(ATHLETES / (total / 1000)).toFixed(0)} exchanges a second, p50 ${at(latencies, 0.5)} ms, p99 ${at(latencies, 0.99)} ms, errors ${errors}, entries missing when read back ${missing}`,
-  );
 }
 
-async function bring(
-  address: string,
-  keys: JournalKeys,
-  ledger: ReturnType<typeof createLedger>,
-  mark = noMark,
-) {
-  const ask: Ask = async (path, body) => {
-    const answer = await fetch(`${address}sync/${path}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${keys.access}` },
-      body: JSON.stringify(body),
-    });
-    return { status: answer.status, body: await answer.json() };
-  };
-  const synced = await synchronize(
-    {
-      keys,
-      ask,
-      device: 'bench',
-      entries: () => ledger.entries(),
-      take: (entries) => {
-        ledger.add(entries);
-        return Promise.resolve(true);
-      },
-    },
-    mark,
-  );
-  if (!synced.ok) throw new Error(synced.problem.message);
-  return synced.value.mark;
+async function againstSqlite(): Promise<Figures> {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-sync-'));
+  try {
+    return await served(folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
-function entryOf(name: string, i: number): Entry {
-  const number = String(i).padStart(8, '0');
-  return {
-    id: `${name}-${number}`,
-    stamp: `2027-03-01T00:00:00.000Z-${number}-${name}`,
-    device: 'bench',
-    kind: 'meal-eaten',
-    day: '2027-03-01',
-    at: '2027-03-01T08:00:00Z',
-    zone: 'UTC',
-    data: {
-      items: [
-        { source: 'food', food: 'usda-sr28:20045', grams: 190 },
-        { source: 'food', food: 'usda-sr28:11090', grams: 150 },
-      ],
-    },
-  };
+/** As PostgreSQL comes: each commit flushed to the disk, as SQLite does it here. */
+async function againstPostgres(): Promise<Figures> {
+  const database = await ownPostgres();
+  try {
+    return await served(await database.address('bench'));
+  } finally {
+    await database.remove();
+  }
 }
 
-async function timed(work: () => Promise<unknown>): Promise<number> {
-  const started = performance.now();
-  await work();
-  return performance.now() - started;
+/** The server in a process of its own, the devices in this one. */
+async function served(place: string): Promise<Figures> {
+  const server = await ownServer(place);
+  const ended = new Promise((resolve) => server.process.once('exit', resolve));
+  try {
+    return await syncFigures(server.address);
+  } finally {
+    server.process.kill('SIGKILL');
+    await ended;
+  }
 }
 
-function seconds(ms: number): string {
-  return `${(ms / 1000).toFixed(1)} s`;
+function shown(value: number): string {
+  return value.toFixed(value < 10 && !Number.isInteger(value) ? 1 : 0);
 }
 
-function at(sorted: readonly number[], share: number): string {
-  return (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(0);
+function line(what: string, one: string, other: string, ratio: string): string {
+  return `${what.padEnd(52)}${one.padStart(18)}${other.padStart(18)}${ratio.padStart(8)}`.trimEnd();
 }

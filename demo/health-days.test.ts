@@ -10,7 +10,7 @@ const ledger = createLedger(demoJournal(1));
 const now = healthNow(ledger, story.today);
 
 describe('the invented athlete’s health', () => {
-  it('[JRN-60] shows products that run out, sums over a limit, and a draw a week ahead', () => {
+  it('[DEM-09] shows products that run out, sums over a limit, and a draw a week ahead', () => {
     expect(now.products.filter(({ stock }) => stock?.daysBeforeShow !== undefined).length).toBeGreaterThan(0);
     expect(now.products.every(({ stock }) => stock?.belowZero === false)).toBe(true);
     expect(sumsNow(ledger, story.today)?.nutrients.some(({ duplicate }) => duplicate)).toBe(true);
@@ -18,7 +18,7 @@ describe('the invented athlete’s health', () => {
     expect(now.drawPlan?.items[0]?.day).toBe(story.today);
   });
 
-  it('[JRN-60] has a panel after the legs that shows the muscle pattern, and an ordinary one before', () => {
+  it('[DEM-09] has a panel after the legs that shows the muscle pattern, and an ordinary one before', () => {
     const after = panelReading(ledger, 'panel-after-legs');
     const before = panelReading(ledger, 'panel-early');
     if (!after.ok || !before.ok) throw new Error('a panel cannot be read');
@@ -29,7 +29,7 @@ describe('the invented athlete’s health', () => {
     expect(now.urgent).toEqual([]);
   });
 
-  it('[JRN-60] has weeks of notes, and a screen that does not cry wolf', () => {
+  it('[DEM-09] has weeks of notes, and a screen that does not cry wolf', () => {
     expect(now.recovery.before.length).toBeGreaterThan(9);
     expect(now.screen?.level).not.toBe('too little noted');
   });

@@ -13,8 +13,8 @@ import { regimens, writeShelf, writeSupplementCount } from './supplement-shelf.t
 const LAST = story.weeks * 7;
 /** Doses are logged one by one in the last three weeks; before, she did not write them down. */
 const DOSE_DAYS = 21;
-/** A Monday after a day of rest; a Wednesday, the morning after the legs. */
-const PANEL_DAYS = [11, 90] as const;
+/** A Monday after a day of rest; a Friday, the morning after the legs. */
+const PANEL_DAYS = [11, 92] as const;
 
 /** When each dose was swallowed on an ordinary day. */
 const CLOCKS: Readonly<Record<string, string>> = {

@@ -10,18 +10,18 @@ const entries = demoJournal(1);
 const ledger = createLedger(entries);
 
 describe('the invented athlete', () => {
-  it('[JRN-60] the same seed gives the same bytes, another seed others', () => {
+  it('[DEM-01] the same seed gives the same bytes, another seed others', () => {
     expect(writeJournal(demoJournal(1))).toBe(writeJournal(entries));
     expect(writeJournal(demoJournal(2))).not.toBe(writeJournal(entries));
   });
 
-  it('[JRN-60] every entry reads, over sixteen weeks', () => {
+  it('[DEM-01] every entry reads, over sixteen weeks', () => {
     expect(ledger.problems).toEqual([]);
     expect(ledger.days()).toHaveLength(story.weeks * 7 + 1);
     expect(ledger.of('body-weighed').length).toBeGreaterThan(100);
   });
 
-  it('[JRN-60] the kitchen of the late day holds what the story says', () => {
+  it('[DEM-07] the kitchen of the late day holds what the story says', () => {
     const { stock, plannable, catalogue } = kitchenNow(ledger, storyMs(story.today, story.opensAt, utc));
     expect(catalogue.problems).toEqual([]);
     expect(stock.notes).toEqual([]);

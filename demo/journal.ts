@@ -23,7 +23,7 @@ export function demoJournal(seed: number, at: StoryClock = utc): readonly Entry[
   writePacks(scribe, story.begins);
   writeWeeks(scribe, path, seed);
   writeRicePot(scribe);
-  writeMorning(scribe, last.scaleKg - 0.1);
+  writeMorning(scribe, last.scaleKg);
   writePlan(scribe, last.scaleKg, at);
   writeWeekAhead(scribe);
   writeUntilNoon(scribe);

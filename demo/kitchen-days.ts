@@ -1,10 +1,34 @@
 import type { PlateItem } from '#core/journal/kinds/plate-item.ts';
 import { foods, writeShop } from './pantry.ts';
 import type { Scribe } from './scribe.ts';
+import { story } from './story.ts';
 
 /** A pan every third evening: six portions, two a day. */
 const PAN_EVERY = 3;
 const PORTION_G = 134;
+
+/** From this day on meals are logged one by one; before, each day's intake as a total. */
+export const mealDaysFrom = 7 * story.weeks - 14;
+/** What such a day comes to, the first pan and the later ones; a test holds it against the journal's own sum. */
+const FIRST_PAN = {
+  energyKcal: 1747.9,
+  proteinG: 140.3,
+  carbohydrateG: 216,
+  fatG: 38.3,
+  sodiumMg: 2482,
+} as const;
+const LATER_PANS = {
+  energyKcal: 1718.3,
+  proteinG: 128.4,
+  carbohydrateG: 224.2,
+  fatG: 37.6,
+  sodiumMg: 2479,
+} as const;
+
+/** The intake of a day of logged meals; `number` counts from the first of them. */
+export function mealIntake(number: number): typeof FIRST_PAN | typeof LATER_PANS {
+  return number < PAN_EVERY ? FIRST_PAN : LATER_PANS;
+}
 
 export const turkeyPan = (number: number): string => `turkey-pan-${number}`;
 

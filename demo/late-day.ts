@@ -7,10 +7,10 @@ import { planRequest } from '#core/cycle/plan-request.ts';
 import { planDay } from '#core/day/plan-day.ts';
 import { createLedger } from '#core/journal/ledger.ts';
 import { solvePlates } from '#outside/solver/plate-solver.ts';
+import { writeCardio } from './cardio.ts';
 import { foods, writeCount } from './pantry.ts';
 import { storyMs, type Scribe } from './scribe.ts';
 import { story, type StoryClock } from './story.ts';
-import { writeCardio } from './weeks.ts';
 
 /** The evening before: a pot of rice for today, under the strict rule good for a day. */
 export function writeRicePot(scribe: Scribe): void {

@@ -1,9 +1,10 @@
 import { siri } from '#core/science/siri.ts';
 import { skinfoldSevenSites } from '#core/science/skinfold-seven-sites.ts';
 import { roundTo } from '#core/units/rounding.ts';
-import { type BodyDay, CYCLE_DAYS } from './body-path.ts';
+import type { BodyDay } from './body-path.ts';
 import type { Scribe } from './scribe.ts';
 import { story } from './story.ts';
+import { CYCLE_DAYS } from './true-body.ts';
 
 /** Each site's share of the sum of her seven folds. */
 const SHARES = {

@@ -4,11 +4,10 @@ import type { Scribe } from './scribe.ts';
 import { story } from './story.ts';
 import { trainingDays } from './training-plan.ts';
 
-/** Targets as they were lowered along the way; the last stand today. */
+/** Targets as she began with them, and as the correction of the day before left them: the last stand today. */
 export const targetSteps = [
-  { fromDay: 0, training: { p: 135, c: 230, f: 55 }, rest: { p: 135, c: 180, f: 60 } },
-  { fromDay: 42, training: { p: 138, c: 205, f: 50 }, rest: { p: 138, c: 155, f: 55 } },
-  { fromDay: 84, training: { p: 140, c: 185, f: 46 }, rest: { p: 140, c: 135, f: 50 } },
+  { fromDay: 0, training: { p: 140, c: 223, f: 57 }, rest: { p: 140, c: 173, f: 61 } },
+  { fromDay: 64, training: { p: 140, c: 185, f: 46 }, rest: { p: 140, c: 135, f: 50 } },
 ] as const;
 
 /** Monday, Tuesday, Thursday, Friday, Saturday. */
@@ -40,7 +39,7 @@ export function writeSeason(scribe: Scribe): void {
     date: story.show.date,
     place: story.town,
     class: { name: 'figure' },
-    target: { bodyFatPercentMax: 17.9 },
+    target: { bodyFatPercentMax: 18.3 },
   });
   scribe.write(day, '06:03', 'preparation-begun', { show: story.show.id, from: day });
   for (const { weekday, name, template } of trainingDays)
@@ -61,17 +60,16 @@ export function writeSeason(scribe: Scribe): void {
   });
 }
 
-/** New targets on the days they were set. */
+/** New targets on the days they were written: the first when the preparation began, the others for the day after. */
 export function writeTargets(scribe: Scribe, dayNumber: number): void {
-  const step = targetSteps.find((candidate) => candidate.fromDay === dayNumber);
+  const from = dayNumber === 0 ? 0 : dayNumber + 1;
+  const step = targetSteps.find((candidate) => candidate.fromDay === from);
   if (!step) return;
   const day = addDays(story.begins, dayNumber);
-  for (const [dayKind, { p, c, f }, clock] of [
-    ['training', step.training, '06:06'],
-    ['rest', step.rest, '06:07'],
-  ] as const) {
-    scribe.write(day, clock, 'target-set', {
-      from: day,
+  for (const dayKind of ['training', 'rest'] as const) {
+    const { p, c, f } = step[dayKind];
+    scribe.write(day, dayNumber === 0 ? '06:06' : '06:25', 'target-set', {
+      from: addDays(story.begins, from),
       dayKind,
       basis: dayNumber === 0 ? 'entered' : 'course',
       proteinG: p,

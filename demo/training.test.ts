@@ -16,7 +16,7 @@ const ledger = createLedger(entries);
 const gym = gymLog(ledger, story.today);
 
 describe('the training of the invented athlete', () => {
-  it('[JRN-60] five sessions a week from their templates, each begun, logged and ended', () => {
+  it('[DEM-08] five sessions a week from their templates, each begun, logged and ended', () => {
     const sessions = trainingSessions(ledger);
     expect(sessions).toHaveLength(story.weeks * trainingDays.length);
     for (const { session, day, template } of sessions) {
@@ -30,7 +30,7 @@ describe('the training of the invented athlete', () => {
     }
   });
 
-  it('[JRN-60] her left leg is weaker beyond the noise, and her strength has moved with her body', () => {
+  it('[DEM-08] her left leg is weaker beyond the noise, and her strength has moved with her body', () => {
     expect(gym.sides.map(({ exercise, weaker }) => [exercise, weaker])).toEqual([
       ['one-leg-press', 'left'],
       ['one-leg-extension', 'left'],
@@ -42,7 +42,7 @@ describe('the training of the invented athlete', () => {
     expect(kept?.lostPercentPerKg).toBeGreaterThan(0);
   });
 
-  it('[JRN-60] every load of hers can be put on with what the hall has', () => {
+  it('[DEM-08] every load of hers can be put on with what the hall has', () => {
     const weights = gym.log.book.weights('Boathouse hall');
     const pairs = weights?.dumbbellPairs?.map(({ mass }) => mass) ?? [];
     for (const { data } of gym.log.hardSets) {
@@ -53,7 +53,7 @@ describe('the training of the invented athlete', () => {
     }
   });
 
-  it('[JRN-60] back-off sets stand at their share of the top set, and drops hang on the last', () => {
+  it('[DEM-08] back-off sets stand at their share of the top set, and drops hang on the last', () => {
     const ofKind = (kind: string) => gym.log.hardSets.filter(({ data }) => data.set === kind);
     expect(ofKind('back-off').length).toBe(2 * story.weeks);
     expect(ofKind('drop').length).toBe(story.weeks);
@@ -62,11 +62,11 @@ describe('the training of the invented athlete', () => {
     expect(raise?.sets).toHaveLength(3 * story.weeks);
   });
 
-  it('[JRN-60] no set of hers is a slip: all lie within what the estimate believes possible', () => {
+  it('[DEM-08] no set of hers is a slip: all lie within what the estimate believes possible', () => {
     for (const { sets } of gym.log.series) expect(runSeries(sets).suspects).toEqual([]);
   });
 
-  it('[JRN-60] the legs day of the story has what is to beat for each set, and a knee that holds the hack squat', () => {
+  it('[DEM-08] the legs day of the story has what is to beat for each set, and a knee that holds the hack squat', () => {
     const today = gymToday(ledger, gym.log, story.today, storyMs(story.today, story.opensAt, utc));
     expect(today.suggested).toBe('legs-front');
     expect(today.cardio.week.minutes).toBeGreaterThan(200);

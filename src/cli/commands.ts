@@ -6,6 +6,7 @@ import { courseCommand } from './course.ts';
 import { estimateCommand } from './estimate.ts';
 import { journalCommand } from './journal.ts';
 import { labelCommand } from './label.ts';
+import { moveCommand } from './move.ts';
 import { panelCommand } from './panel.ts';
 import { rampCommand } from './ramp.ts';
 import { serveCommand } from './serve.ts';
@@ -27,4 +28,5 @@ export const plainCommands: readonly PlainCommand[] = [
   serveCommand,
   backupCommand,
   restoreCommand,
+  moveCommand,
 ];

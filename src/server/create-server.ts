@@ -2,7 +2,10 @@ import { Hono } from 'hono';
 import type { Context } from 'hono';
 import { secureHeaders } from 'hono/secure-headers';
 import type { AppFile, Packing } from './app-files.ts';
-import { type SyncCounts, syncRoutes, type SyncParts } from './sync-routes.ts';
+import { NoRoomError } from '#outside/sealed-store/no-room-error.ts';
+import { StoreAwayError } from '#outside/sealed-store/store-away-error.ts';
+import { answersNow } from './answers-now.ts';
+import { sayAway, sayNoRoom, type SyncCounts, syncRoutes, type SyncParts } from './sync-routes.ts';
 
 export interface ServerParts {
   /** The built app by address (app-files.ts). */
@@ -22,7 +25,7 @@ const OWN_NAMES = /^(localhost|127\.0\.0\.1|\[::1\])(:\d{1,5})?$/;
  */
 export function createServer({ files, sync, behindTls }: ServerParts): Hono {
   const server = new Hono();
-  const counts: SyncCounts = { exchanges: 0, entriesTaken: 0, entriesGiven: 0, turnedAway: 0 };
+  const counts: SyncCounts = { exchanges: 0, entriesTaken: 0, entriesGiven: 0, turnedAway: 0, storeAway: 0 };
   server.use(secured());
   server.use(async (context, next) => {
     const host = context.req.header('host');
@@ -31,6 +34,10 @@ export function createServer({ files, sync, behindTls }: ServerParts): Hono {
     return next();
   });
   server.get('/health', (context) => context.json({ ok: true }));
+  server.get('/health/ready', async (context) => {
+    const ok = sync === undefined || (await answersNow(sync.store));
+    return context.json({ ok, store: sync === undefined ? 'none' : ok ? 'answers' : 'away' }, ok ? 200 : 503);
+  });
   server.get('/metrics', (context) => context.text(metricsOf(counts)));
   if (sync) server.route('/sync', syncRoutes(sync, counts));
   server.on(['GET', 'HEAD'], '*', (context) => answerFile(context, files.get(context.req.path)));
@@ -39,6 +46,8 @@ export function createServer({ files, sync, behindTls }: ServerParts): Hono {
     return context.text('Only reading is possible here.', 405);
   });
   server.onError((fault, context) => {
+    if (fault instanceof StoreAwayError) return sayAway(context, counts);
+    if (fault instanceof NoRoomError) return sayNoRoom(context, fault);
     process.stderr.write(`serve: ${fault.stack ?? fault.message}\n`);
     return context.text('The server met a fault; it says more on standard error.', 500);
   });
@@ -52,6 +61,7 @@ function metricsOf(counts: SyncCounts): string {
     ['stagewright_entries_taken_total', counts.entriesTaken],
     ['stagewright_entries_given_total', counts.entriesGiven],
     ['stagewright_turned_away_total', counts.turnedAway],
+    ['stagewright_store_away_total', counts.storeAway],
   ];
   return `${lines.map((line) => line.join(' ')).join('\n')}\n`;
 }

@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { oneEntry } from '../../test/journal/one-entry.ts';
 import { journalKeys } from '#outside/seal/journal-keys.ts';
@@ -6,25 +8,31 @@ import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import { exchangeAnswer } from '#outside/sync/exchange.ts';
 import * as v from 'valibot';
 import { createServer } from './create-server.ts';
+import { dropEnded } from './drop-ended.ts';
 
 const mine = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i));
 const theirs = journalKeys(Uint8Array.from({ length: 32 }, (_, i) => i + 9));
 
+const NOW_MS = Date.UTC(2027, 2, 1);
+
 function running() {
   let clock = 0;
   const store = openSqliteStore(':memory:');
-  const server = createServer({ files: new Map(), sync: { store, clockMs: () => clock } });
+  const server = createServer({
+    files: new Map(),
+    sync: { store, clockMs: () => clock, nowMs: () => NOW_MS + clock },
+  });
   const post = (path: string, body: unknown, headers: Record<string, string> = {}) =>
     server.request(`/sync/${path}`, {
       method: 'POST',
       headers: { 'content-type': 'application/json', authorization: `Bearer ${mine.access}`, ...headers },
-      body: typeof body === 'string' ? body : JSON.stringify(body),
+      body: typeof body === 'string' || body instanceof Blob ? body : JSON.stringify(body),
     });
   const exchange = async (entries: readonly object[] = [], since = 0, at = '') => {
     const answer = await post('exchange', { journal: mine.journal, since, at, entries });
     return { status: answer.status, body: v.parse(exchangeAnswer, await answer.json()) };
   };
-  return { server, post, exchange, pass: (ms: number) => (clock += ms) };
+  return { server, store, post, exchange, pass: (ms: number) => (clock += ms) };
 }
 
 const sealed = (n: number) => sealEntry(mine, oneEntry({ id: `e${n}`, stamp: `s${n}` }));
@@ -40,18 +48,23 @@ describe('sealed journals over HTTP', () => {
   });
 
   it('[SYN-14] another key does not open a journal, reads nothing of it and changes nothing', async () => {
-    const { exchange, post } = running();
+    const { exchange, post, store } = running();
     await exchange([sealed(1)]);
     const asThem = { authorization: `Bearer ${theirs.access}` };
-    for (const path of ['exchange', 'ids', 'drop']) {
-      const body =
-        path === 'exchange'
-          ? { journal: mine.journal, since: 0, at: '', entries: [sealed(2)] }
-          : { journal: mine.journal };
+    const { journal } = mine;
+    const doors: Readonly<Record<string, object>> = {
+      exchange: { journal, since: 0, at: '', entries: [sealed(2)] },
+      ids: { journal },
+      drop: { journal },
+      lend: { journal, reader: 'a'.repeat(64), untilMs: NOW_MS + 1e9 },
+      read: { journal, since: 0, at: '' },
+    };
+    for (const [path, body] of Object.entries(doors)) {
       const answer = await post(path, body, asThem);
       expect([path, answer.status]).toEqual([path, 403]);
       expect(await answer.text()).not.toContain('e1');
     }
+    expect(await store.lentUntil(journal, 'a'.repeat(64))).toBeUndefined();
     expect((await post('ids', { journal: mine.journal }, { authorization: 'Bearer x' })).status).toBe(403);
     expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
   });
@@ -111,6 +124,52 @@ describe('sealed journals over HTTP', () => {
     expect((await post('exchange', '{}', { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
   });
 
+  describe('packed', () => {
+    const packed = (body: Uint8Array) => new Blob([new Uint8Array(body)]);
+    const gzip = { 'content-encoding': 'gzip' };
+    const whole = JSON.stringify({
+      journal: mine.journal,
+      since: 0,
+      at: '',
+      entries: Array.from({ length: 50 }, (_, i) => sealed(i)),
+    });
+
+    it('[SYN-30] a request packed by gzip is kept like a plain one; another encoding is refused by name', async () => {
+      const { post, exchange } = running();
+      expect((await post('exchange', packed(gzipSync(whole)), gzip)).status).toBe(200);
+      expect((await exchange()).body.entries).toHaveLength(50);
+      for (const encoding of ['br', 'deflate', 'gzip, gzip', 'x'])
+        for (const path of ['exchange', 'read', 'lend', 'ids', 'drop']) {
+          const body = packed(brotliCompressSync(whole));
+          const answer = await post(path, body, { 'content-encoding': encoding });
+          expect([path, encoding, answer.status]).toEqual([path, encoding, 415]);
+          expect(answer.headers.get('accept-encoding')).toBe('gzip');
+        }
+    });
+
+    it.each([
+      ['nine megabytes of one letter', () => gzipSync(`"${'x'.repeat(9 * 1024 * 1024)}"`)],
+      ['a megabyte out of a kilobyte', () => gzipSync(`"${'x'.repeat(1024 * 1024)}"`)],
+      ['ten thousand packings one behind the other', () => manyMembers(10_000)],
+      ['more than it may be, without growing beyond its due', () => gzipSync(scatter(9 * 1024 * 1024))],
+    ])('[SYN-31] a bomb is refused without being unpacked to its end: %s', async (_what, make) => {
+      const { post } = running();
+      const answer = await post('exchange', packed(make()), gzip);
+      expect(answer.status).toBe(413);
+      expect(await answer.json()).toMatchObject({ problem: { code: 'server/refused' } });
+    });
+
+    it('[SYN-31] a packed request that broke off, is none, or is packed twice is refused', async () => {
+      const { post, exchange } = running();
+      const good = gzipSync(whole);
+      for (const bytes of [good.subarray(0, good.length - 9), good.subarray(0, 30), Buffer.from(whole)])
+        expect((await post('exchange', packed(bytes), gzip)).status).toBe(400);
+      expect((await post('exchange', packed(gzipSync(good)), gzip)).status).toBe(400);
+      expect((await post('exchange', packed(new Uint8Array()), gzip)).status).toBe(400);
+      expect((await exchange()).body.entries).toEqual([]);
+    });
+  });
+
   it('[SYN-15] a journal that asks too often is told to wait, and is let in again', async () => {
     const { post, pass } = running();
     const ask = async () => (await post('ids', { journal: mine.journal })).status;
@@ -124,7 +183,12 @@ describe('sealed journals over HTTP', () => {
     const store = openSqliteStore(':memory:');
     const server = createServer({
       files: new Map(),
-      sync: { store, clockMs: () => 0, openings: { burst: 3, perSecond: 1 } },
+      sync: {
+        store,
+        clockMs: () => 0,
+        nowMs: () => NOW_MS,
+        openings: { burst: 3, perSecond: 1 },
+      },
     });
     const ask = async (journal: string) =>
       (
@@ -148,6 +212,66 @@ describe('sealed journals over HTTP', () => {
     expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
   });
 
+  describe('a copy lent for a time', () => {
+    const reader = 'c'.repeat(64);
+    const asReader = { authorization: `Bearer ${reader}` };
+    const digest = createHash('sha256').update(reader).digest('hex');
+    const look = { journal: mine.journal, since: 0, at: '' };
+
+    async function lent() {
+      const parts = running();
+      await parts.exchange([sealed(1)]);
+      const loan = { journal: mine.journal, reader: digest, untilMs: NOW_MS + 60_000 };
+      expect((await parts.post('lend', loan)).status).toBe(200);
+      return { ...parts, loan };
+    }
+
+    it('[SYN-24] is read by its reader alone, until its end and not a moment longer', async () => {
+      const { post, pass } = await lent();
+      const answer = await post('read', look, asReader);
+      expect(answer.status).toBe(200);
+      expect(v.parse(exchangeAnswer, await answer.json()).entries.map(({ id }) => id)).toEqual(['e1']);
+      expect((await post('read', look)).status).toBe(403);
+      expect((await post('read', look, { authorization: `Bearer ${'d'.repeat(64)}` })).status).toBe(403);
+      pass(60_000);
+      expect((await post('read', look, asReader)).status).toBe(403);
+    });
+
+    it('[SYN-24] a reader writes nothing, drops nothing, lends nothing on, and opens no journal by looking', async () => {
+      const { post, exchange, loan } = await lent();
+      const writes = { ...look, entries: [sealed(2)] };
+      expect((await post('exchange', writes, asReader)).status).toBe(403);
+      expect((await post('drop', { journal: mine.journal }, asReader)).status).toBe(403);
+      expect((await post('lend', { ...loan, untilMs: NOW_MS + 1e9 }, asReader)).status).toBe(403);
+      expect((await post('read', writes, asReader)).status).toBe(400);
+      expect((await exchange()).body.entries.map(({ id }) => id)).toEqual(['e1']);
+      const other = { ...look, journal: theirs.journal };
+      expect((await post('read', other, asReader)).status).toBe(403);
+      expect((await post('exchange', { ...other, entries: [] })).status).toBe(200);
+    });
+
+    it('[SYN-24] a loan of another shape is refused', async () => {
+      const { post, loan } = await lent();
+      for (const bad of [
+        { ...loan, untilMs: -1 },
+        { ...loan, untilMs: 1.5 },
+        { ...loan, reader: 'no digest' },
+        { ...loan, more: 1 },
+      ])
+        expect((await post('lend', bad)).status).toBe(400);
+    });
+
+    it('[SYN-24] a copy whose end has come is dropped, and its name stays closed', async () => {
+      const { post, store, pass } = await lent();
+      await dropEnded(store, NOW_MS + 60_000);
+      expect((await post('read', look, asReader)).status).toBe(200);
+      pass(60_001);
+      await dropEnded(store, NOW_MS + 60_001);
+      expect(await store.ids(mine.journal)).toEqual([]);
+      expect((await post('exchange', { ...look, entries: [] })).status).toBe(403);
+    });
+  });
+
   it('[SYN-15] health and metrics name nobody', async () => {
     const { server, exchange } = running();
     await exchange([sealed(1)]);
@@ -157,3 +281,15 @@ describe('sealed journals over HTTP', () => {
     expect(metrics).not.toContain(mine.journal);
   });
 });
+
+/** Many small packings that unpack to one long text. */
+function manyMembers(count: number): Buffer {
+  const one = gzipSync('x'.repeat(2000));
+  return Buffer.concat(Array.from({ length: count }, () => one));
+}
+
+/** Text that hardly packs: it only comes again beyond the window of gzip (RFC 1951: 32 kB). */
+function scatter(length: number): string {
+  const piece = Array.from({ length: 1500 }, (_, i) => createHash('sha256').update(`${i}`).digest('base64'));
+  return piece.join('').repeat(Math.ceil(length / 66_000));
+}

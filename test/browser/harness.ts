@@ -56,6 +56,8 @@ export interface AppBench {
   address(): string;
   /** Ends the tab's process at once, as a phone does with a tab in the background. The device stays. */
   kill(page: Page): Promise<void>;
+  /** The same, made ready before a page stands still: one that does answers no new debugger. */
+  killer(page: Page): Promise<() => Promise<void>>;
   browser(): Browser;
   /** The server stops answering, for tests of what works without it. */
   stopServer(): Promise<void>;
@@ -77,7 +79,10 @@ export function useBrowser(folder: () => string = () => APP_FOLDER): AppBench {
     const files = loadAppFiles(folder());
     if (!files) throw new Error('There is no built app; run "npm run build".');
     const outcome = await listen(
-      createServer({ files, sync: { store: openSqliteStore(':memory:'), clockMs: () => performance.now() } }),
+      createServer({
+        files,
+        sync: { store: openSqliteStore(':memory:'), clockMs: () => performance.now(), nowMs: Date.now },
+      }),
       0,
     );
     if (!outcome.ok) throw new Error(outcome.problem.message);
@@ -109,11 +114,14 @@ export function useBrowser(folder: () => string = () => APP_FOLDER): AppBench {
       await page.goto(new URL(options.path ?? '/', bench.address()).href);
       return { page, device };
     },
-    async kill(page) {
+    kill: async (page) => (await bench.killer(page))(),
+    async killer(page) {
       const session = await page.context().newCDPSession(page);
-      const gone = new Promise<void>((resolve) => page.once('crash', () => resolve()));
-      void session.send('Page.crash').catch(() => undefined);
-      await gone;
+      return async () => {
+        const gone = new Promise<void>((resolve) => page.once('crash', () => resolve()));
+        void session.send('Page.crash').catch(() => undefined);
+        await gone;
+      };
     },
     async stopServer() {
       await listening?.stop();

@@ -6,6 +6,28 @@ const app = useBrowser();
 const TALL = { width: 390, height: 2600 };
 
 describe('the journal', () => {
+  it('[RUN-31] [RUN-32] whoever weighs in pounds reads pounds; a guess typed at the plate is logged with one tap', async () => {
+    const { page } = await app.open({ journal: 'own', at: '2027-03-02T11:40:00' });
+    await page.getByText('lb, oz, in', { exact: true }).click();
+    await page.getByText('Male', { exact: true }).click();
+    await page.getByLabel('Year of birth').fill('1990');
+    await page.getByLabel('Height').fill('70.5');
+    await page.getByLabel('Weight today').fill('186.4');
+    await page.getByText('I have read this, and I am an adult').click();
+    await settle(page);
+    await page.getByRole('button', { name: 'Open my journal' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor();
+    await page.goto(`${app.address()}#/day/eat`);
+    await page.getByLabel('What it was').fill('Pizza');
+    await page.getByLabel('Fat, by eye').fill('30');
+    await settle(page);
+    await page.getByRole('button', { name: 'Log this meal' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Day' }).waitFor();
+    await page.goto(`${app.address()}#/journal`);
+    await page.getByText('186.4 lb').waitFor();
+    await page.getByText(/Pizza/).waitFor();
+  });
+
   it('[JRN-08] an entry is found by words, corrected, and keeps its history; removal can be taken back', async () => {
     const { page } = await app.open({ path: '/#/journal' });
     await page.getByLabel('Search').fill('coffee 2027-03-04');

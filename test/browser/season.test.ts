@@ -99,15 +99,16 @@ describe('the season around a show', () => {
   it('[CRS-27] the usual dates are one tap, and leave as a calendar file', async () => {
     const { page } = await app.open({ path: '/#/course/dates', viewport: TALL });
     await page.getByText('Thursday 4 March, 19:15, 20 min').waitFor();
-    await page.getByRole('button', { name: 'Add: Rehearse the last week' }).click();
-    await page.getByText('Saturday 3 April').waitFor();
+    await page.getByText('Saturday 3 April, 08:00').waitFor();
+    await page.getByRole('button', { name: 'Add: Travel to the show' }).click();
+    await page.getByText('Friday 30 April, 10:00').waitFor();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save for a calendar' }).click();
     const file = await download;
     expect(file.suggestedFilename()).toBe('stagewright-2027-03-04.ics');
     const text = await readFile(await file.path(), 'utf8');
     expect(text.match(/SUMMARY:Posing practice/g)).toHaveLength(9);
-    expect(text).toContain('SUMMARY:Rehearse the last week');
+    expect(text).toContain('SUMMARY:Travel to the show');
   });
 
   it('[LOOK-21] every screen of it passes axe, on a phone and on a desk in the dark', async () => {

@@ -61,9 +61,10 @@ describe('the browser store under force', () => {
         void page.exposeFunction('bringDown', () => resolve());
       });
       await page.waitForFunction(() => 'bringDown' in globalThis);
+      const kill = await bench.killer(page);
       const running = call(page, 'keepUntilDown', 'killed', step).catch(() => undefined);
       await down;
-      await bench.kill(page);
+      await kill();
       await running;
       const { page: next } = await bench.open({ device });
       const counts = await call(next, 'countsByAppend', 'killed');

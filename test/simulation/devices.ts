@@ -5,7 +5,7 @@ import { createLedger } from '#core/journal/ledger.ts';
 import { writeJournal } from '#core/journal/write-journal.ts';
 import { randomStream, type RandomStream } from '#core/random/random-stream.ts';
 import { journalKeys } from '../../src/outside/seal/journal-keys.ts';
-import type { KeptEntry } from '../../src/outside/sealed-store/sealed-store.ts';
+import type { KeptEntry, SealedStore } from '../../src/outside/sealed-store/sealed-store.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { type Ask, noMark, type SyncMark, synchronize } from '../../src/outside/sync/synchronize.ts';
 import { createServer } from '../../src/server/create-server.ts';
@@ -22,6 +22,8 @@ export interface DevicesRun {
     | 'written'
     | 'requestsLost'
     | 'answersLost'
+    | 'answersCut'
+    | 'serverFull'
     | 'sentTwice'
     | 'killed'
     | 'putBack'
@@ -47,17 +49,23 @@ interface Device {
 }
 
 /**
- * Two to five devices write, lose requests and answers, send twice, are killed and come back, with clocks ten minutes
- * apart and one of them a version behind; at the end all are brought together without faults. Same seed, same run.
+ * Two to five devices write, lose requests and answers, send twice, meet a full server, are killed and come back, with
+ * clocks ten minutes apart and one of them a version behind; at the end all are brought together without faults. Same seed, same run.
+ * `open` answers an empty store each time.
  */
-export async function simulateDevices(seed: number): Promise<DevicesRun> {
+export async function simulateDevices(
+  seed: number,
+  open: () => Promise<SealedStore> = async () => openSqliteStore(':memory:'),
+): Promise<DevicesRun> {
   const chance = randomStream(seed, 'devices');
-  const server = restorableServer();
+  const server = await restorableServer(open);
   const devices = Array.from({ length: 2 + chance.integer(4) }, (_, i) => newDevice(`device-${i}`, chance));
   const happened = {
     written: 0,
     requestsLost: 0,
     answersLost: 0,
+    answersCut: 0,
+    serverFull: 0,
     sentTwice: 0,
     killed: 0,
     putBack: 0,
@@ -71,10 +79,10 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
     const what = chance.uniform();
     if (what < 0.55) acknowledged.push(write(device, step, chance, happened));
     else if (what < 0.9) await meet(device, faulty(server.app, chance, happened));
-    else if (what < 0.92) server.takeBackup();
+    else if (what < 0.92) await server.takeBackup();
     else if (what < 0.95) {
       happened.putBack += 1;
-      server.putBack();
+      await server.putBack();
     } else {
       happened.killed += 1;
       revive(device);
@@ -83,30 +91,34 @@ export async function simulateDevices(seed: number): Promise<DevicesRun> {
   const problems: string[] = [];
   for (let round = 0; round < 2; round++)
     for (const device of devices) problems.push(...(await meet(device, plain(server.app))));
-  server.close();
+  await server.close();
   const files = devices.map(({ ledger }) => writeJournal(ledger.entries()));
   const lost = acknowledged.filter((id) => devices.some(({ ledger }) => ledger.entry(id) === undefined));
   return { seed, files, lost, problems, happened };
 }
 
 /** A server that is now and then put back to its last backup: what came since is lost to it. */
-function restorableServer() {
-  let store = openSqliteStore(':memory:');
+async function restorableServer(open: () => Promise<SealedStore>) {
+  let store = await open();
   let backup: readonly KeptEntry[] = [];
   let clock = 0;
-  const serve = () => createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  const serve = () =>
+    createServer({
+      files: new Map(),
+      sync: { store, clockMs: () => (clock += 10_000), nowMs: () => START_MS },
+    });
   const server = {
     app: serve(),
-    takeBackup: (): void => {
-      backup = store.after(KEYS.journal, 0, Number.MAX_SAFE_INTEGER);
+    takeBackup: async (): Promise<void> => {
+      backup = await store.after(KEYS.journal, 0, Number.MAX_SAFE_INTEGER);
     },
-    putBack: (): void => {
-      store.close();
-      store = openSqliteStore(':memory:');
-      store.append(KEYS.journal, backup);
+    putBack: async (): Promise<void> => {
+      await store.close();
+      store = await open();
+      await store.append(KEYS.journal, backup);
       server.app = serve();
     },
-    close: (): void => store.close(),
+    close: (): Promise<void> => store.close(),
   };
   return server;
 }
@@ -200,12 +212,22 @@ function faulty(server: Hono, chance: RandomStream, happened: DevicesRun['happen
       happened.requestsLost += 1;
       throw new Error('the request was lost');
     }
+    // A server whose disk is full takes no entries and still hands over what it has.
+    if (luck < 0.3 && 'entries' in body && Array.isArray(body.entries) && body.entries.length > 0) {
+      happened.serverFull += 1;
+      return { status: 507, body: {} };
+    }
     const answer = await honest(path, body);
-    if (luck < 0.4) {
+    if (luck < 0.45) {
       happened.answersLost += 1;
       throw new Error('the answer was lost');
     }
-    if (luck < 0.5) {
+    // A browser takes a head that was cut off for an answer with nothing in it.
+    if (luck < 0.52) {
+      happened.answersCut += 1;
+      return { status: answer.status, body: undefined };
+    }
+    if (luck < 0.6) {
       happened.sentTwice += 1;
       return honest(path, body);
     }

@@ -1,28 +1,14 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { oneEntry } from '../journal/one-entry.ts';
+import { ownServer, sendEntries } from './own-server.ts';
 import { journalKeys } from '../../src/outside/seal/journal-keys.ts';
-import { sealEntry } from '../../src/outside/seal/seal-entry.ts';
 import { openSqliteStore } from '../../src/outside/sealed-store/sqlite-sealed-store.ts';
 import { openSealedFolder } from '../../src/outside/sealed-store/open-sealed-folder.ts';
 
 const keys = journalKeys(new Uint8Array(32).fill(5));
-const PROGRAM = join(import.meta.dirname, 'serve-sealed.ts');
-
-/** A server in a process of its own; answers once it listens. */
-async function serve(folder: string): Promise<{ address: string; process: ChildProcess }> {
-  const child = spawn(process.execPath, ['--import', 'tsx', PROGRAM, folder], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  const address = await new Promise<string>((resolve, reject) => {
-    child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)));
-    child.stdout.once('data', (text: Buffer) => resolve(text.toString().trim()));
-  });
-  return { address, process: child };
-}
 
 describe('a server that is killed under load', () => {
   it('[SYN-16] has every entry whose keeping it acknowledged, and its file is whole', {
@@ -31,7 +17,7 @@ describe('a server that is killed under load', () => {
     const folder = mkdtempSync(join(tmpdir(), 'killed-'));
     const acknowledged = new Set<string>();
     for (let round = 0; round < 3; round++) {
-      const { address, process: child } = await serve(folder);
+      const { address, process: child } = await ownServer(folder);
       const ended = new Promise((resolve) => child.once('exit', resolve));
       // Counted in batches, not in time, so that a slow machine kills it under the same load.
       for (let n = 0; ; n++) {
@@ -43,12 +29,12 @@ describe('a server that is killed under load', () => {
       }
       await ended;
     }
-    const store = openSealedFolder(folder);
+    const store = await openSealedFolder(folder);
     if (!store.ok) throw new Error(store.problem.message);
-    const ids = new Set(store.value.ids(keys.journal));
+    const ids = new Set(await store.value.ids(keys.journal));
     expect(acknowledged.size).toBeGreaterThan(20);
     expect([...acknowledged].filter((id) => !ids.has(id))).toEqual([]);
-    store.value.close();
+    await store.value.close();
     rmSync(folder, { recursive: true, force: true });
   });
 });
@@ -56,7 +42,7 @@ describe('a server that is killed under load', () => {
 describe('a backup under load', () => {
   it('[SYN-13] is whole each time, and stops nobody from writing', { timeout: 30_000 }, async () => {
     const folder = mkdtempSync(join(tmpdir(), 'backup-'));
-    const { address, process: child } = await serve(folder);
+    const { address, process: child } = await ownServer(folder);
     const ended = new Promise((resolve) => child.once('exit', resolve));
     let sent = 0;
     const load = async (): Promise<void> => {
@@ -70,8 +56,8 @@ describe('a backup under load', () => {
       expect(said).toContain('Copied to');
       const store = openSqliteStore(file);
       expect(store.check()).toEqual([]);
-      sizes.push(store.ids(keys.journal).length);
-      store.close();
+      sizes.push((await store.ids(keys.journal)).length);
+      await store.close();
     }
     await loading;
     child.kill('SIGKILL');
@@ -94,20 +80,5 @@ function backup(folder: string, file: string): Promise<string> {
 }
 
 async function send(address: string, ids: readonly string[]): Promise<boolean> {
-  try {
-    const answer = await fetch(`${address}sync/exchange`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${keys.access}` },
-      body: JSON.stringify({
-        journal: keys.journal,
-        since: 0,
-        at: '',
-        entries: ids.map((id) => sealEntry(keys, oneEntry({ id, stamp: id }))),
-      }),
-    });
-    return answer.status === 200;
-  } catch {
-    // The connection broke off: the server is gone, and nothing was acknowledged.
-    return false;
-  }
+  return (await sendEntries(address, keys, ids)) === 200;
 }

@@ -8,11 +8,12 @@ import { FirstStart } from '../start/first-start.tsx';
 import { failure, phase, which } from '../state/journals.ts';
 import { ledger } from '../state/open-journal.ts';
 import { say } from '../views/say.ts';
+import { isLentPlace, NotLent } from './not-lent.tsx';
 import { PlaceView } from './place-view.tsx';
 import type { Place } from './places.ts';
 import { route } from './route.ts';
 import './shell.css';
-import { DemoLine, SavedStatus, UpdateLine } from './status-lines.tsx';
+import { DemoLine, LentLine, SavedStatus, UpdateLine } from './status-lines.tsx';
 import { SteelRule } from './steel-rule.tsx';
 import { UndoPlace } from './undo-place.tsx';
 
@@ -21,7 +22,7 @@ export function Shell({ places }: { readonly places: readonly Place[] }): JSX.El
   const main = useRef<HTMLElement>(null);
   const [strip, setStrip] = useState(false);
   const current = route.value.place === '' ? (places[0]?.path ?? '') : route.value.place;
-  const asks = asksWho();
+  const asks = asksWho() && !readsLent();
   const classes = ['shell', strip && 'shell-strip', shownWhy.value && 'shell-why', asks && 'shell-alone'];
   return (
     <div class={classes.filter(Boolean).join(' ')}>
@@ -31,6 +32,7 @@ export function Shell({ places }: { readonly places: readonly Place[] }): JSX.El
       {!asks && <SteelRule places={places} current={current} />}
       <main class="shell-main" ref={main} tabIndex={-1}>
         <DemoLine />
+        <LentLine />
         <UpdateLine />
         <div class="shell-status">
           <SavedStatus />
@@ -41,6 +43,11 @@ export function Shell({ places }: { readonly places: readonly Place[] }): JSX.El
       <WhySheet say={say} />
     </div>
   );
+}
+
+/** Whoever only came to read a lent copy is not asked who prepares. */
+function readsLent(): boolean {
+  return route.value.place === 'journal' && route.value.rest[0] === 'lent';
 }
 
 /** One's own journal that does not know yet who prepares asks first. */
@@ -59,5 +66,6 @@ function MainScreen(props: { readonly places: readonly Place[]; readonly asks: b
     );
   }
   if (props.asks) return <FirstStart />;
+  if (which.value === 'lent' && !isLentPlace(route.value.place)) return <NotLent />;
   return <PlaceView places={props.places} route={route.value} />;
 }

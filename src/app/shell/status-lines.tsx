@@ -1,7 +1,9 @@
 import type { JSX } from 'preact';
+import { dateWords } from '#core/words/dates.ts';
 import { Button } from '../parts/button.tsx';
 import { SavedLine } from '../parts/saved-line.tsx';
 import { openWhich, which, chosen } from '../state/journals.ts';
+import { closeCopy, openCopy } from '../state/lent.ts';
 import { retrySaving, saving } from '../state/open-journal.ts';
 import { pathTo, route } from './route.ts';
 import { notKept, takeWaitingVersion, waitingVersion } from './updates.ts';
@@ -9,17 +11,22 @@ import { notKept, takeWaitingVersion, waitingVersion } from './updates.ts';
 /** Whether what was entered is kept. Where it is not, it says why and tries again. */
 export function SavedStatus(): JSX.Element {
   const state = saving.value;
-  if (!('problem' in state)) return <SavedLine status={state.status} />;
-  const waiting = state.held === 1 ? 'One entry waits.' : `${state.held} entries wait.`;
+  if (!('problem' in state))
+    return which.value === 'lent' ? (
+      <p class="saved-line">To read only</p>
+    ) : (
+      <SavedLine status={state.status} />
+    );
+  const { held, problem } = state;
+  const waiting = held === 0 ? '' : held === 1 ? 'One entry waits. ' : `${held} entries wait. `;
   return (
     <div class="status-wrong">
-      <SavedLine
-        status={state.status}
-        words={`${waiting} ${state.problem.message} ${state.problem.remedy}`}
-      />
-      <Button records onPress={() => void retrySaving()}>
-        Save again
-      </Button>
+      <SavedLine status={state.status} words={`${waiting}${problem.message} ${problem.remedy}`} />
+      {held > 0 && (
+        <Button records onPress={() => void retrySaving()}>
+          Save again
+        </Button>
+      )}
     </div>
   );
 }
@@ -37,6 +44,23 @@ export function DemoLine(): JSX.Element | null {
       </p>
       <Button onPress={() => void openWhich('own')} href={pathTo('day')}>
         Start my own
+      </Button>
+    </aside>
+  );
+}
+
+/** Whose journal is lent to read, until when, and the way back to one's own. */
+export function LentLine(): JSX.Element | null {
+  const copy = openCopy.value;
+  if (which.value !== 'lent' || !copy) return null;
+  return (
+    <aside class="demo-line" aria-label="Lent copy">
+      <p class="demo-words">
+        {`${copy.from}’s journal, lent to read until ${dateWords(copy.loan.until)}.`}
+        {copy.problems.length > 0 && ` ${copy.problems[0]?.message ?? ''}`}
+      </p>
+      <Button onPress={() => void closeCopy()} href={pathTo('journal', 'lent')}>
+        Close it
       </Button>
     </aside>
   );

@@ -12,6 +12,7 @@ import { NumberField } from '../parts/number-field.tsx';
 import { Page } from '../parts/page.tsx';
 import { Section } from '../parts/section.tsx';
 import { TextField } from '../parts/text-field.tsx';
+import { pathTo } from '../shell/route.ts';
 import { today } from '../state/clock.ts';
 import { problemAt } from '../views/problem-at.ts';
 import { clearDraft, draft } from '../state/drafts.ts';
@@ -45,6 +46,7 @@ export function FirstStart(): JSX.Element {
             />
           </Section>
         </Columns>
+        <Button href={pathTo('journal', 'lent')}>I only read a copy that was lent to me</Button>
         <ActionBar>
           <Button kind="next" records wide submits>
             Open my journal

@@ -1,4 +1,4 @@
-import { signal, type ReadonlySignal } from '@preact/signals';
+import { computed, signal, type ReadonlySignal } from '@preact/signals';
 import type { Entry } from '#core/journal/entry.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { connect } from '#outside/store-indexeddb/open-database.ts';
@@ -12,12 +12,14 @@ import { createKeeper, type Keeper } from './keeper.ts';
 import { replaceLedger, takeIn } from './ledger.ts';
 import { localMemory } from './local-memory.ts';
 import { askToPersist, lookPersisted } from './persistence.ts';
-import { pointTo, sayFor } from './saving.ts';
+import { closeTo, pointTo, sayFor } from './saving.ts';
 import { listenToTabs } from './tabs.ts';
 import { forgetAllRecordings } from './undo-stack.ts';
 
 /** One's own journal, or the invented athlete's to look around in. Each has a database of its own. */
-export type Which = 'demo' | 'own';
+type Kept = 'demo' | 'own';
+/** Those, or a copy that somebody lent: in memory only, to read. */
+export type Which = Kept | 'lent';
 
 /** The invented athlete's journal, and the moment it is there when the demo opens. */
 export interface Demo {
@@ -31,12 +33,15 @@ const phaseNow = signal<Phase>('starting');
 const failed = signal<Problem | undefined>(undefined);
 const open = signal<Which>('own');
 const hasChosen = signal(false);
+const lentName = signal('');
 const unread = signal<readonly Problem[]>([]);
 
 export const phase: ReadonlySignal<Phase> = phaseNow;
 /** Why the journal could not be opened. */
 export const failure: ReadonlySignal<Problem | undefined> = failed;
 export const which: ReadonlySignal<Which> = open;
+/** Another for each journal, lent ones too: what was worked out for one is never shown for another. */
+export const openName: ReadonlySignal<string> = computed(() => `${open.value}${lentName.value}`);
 /** False until the person has said which journal it shall be. */
 export const chosen: ReadonlySignal<boolean> = hasChosen;
 /** What the store holds but could not be read; shown in the Journal. */
@@ -66,15 +71,50 @@ export async function start(options: { readonly demo?: () => Promise<Demo> } = {
   globalThis.addEventListener('pageshow', () => void catchUp());
   const remembered = localMemory.get('which');
   hasChosen.value = remembered === 'own' || remembered === 'demo';
-  await openStored(remembered === 'own' || !makeDemo ? 'own' : 'demo');
+  await openStored(chosenBefore());
 }
 
 /** Opens the demo or one's own journal and remembers the choice. */
-export async function openWhich(wanted: Which): Promise<void> {
+export async function openWhich(wanted: Kept): Promise<void> {
   localMemory.set('which', wanted);
   hasChosen.value = true;
   await openStored(wanted);
   if (wanted === 'own' && phaseNow.value === 'open') void askToPersist();
+}
+
+/** Opens a lent copy to read, in place of the journal that is open. It is not remembered, and nothing of it is kept. */
+export function openLent(name: string, entries: readonly Entry[]): Promise<void> {
+  opening = opening.then(async () => {
+    const leaving = current;
+    current = undefined;
+    open.value = 'lent';
+    lentName.value = ` ${name}`;
+    shiftClock(0);
+    forgetAllRecordings();
+    replaceLedger(entries);
+    closeTo(ONLY_TO_READ);
+    unread.value = [];
+    failed.value = undefined;
+    phaseNow.value = 'open';
+    await leaving?.store.close();
+  });
+  return opening;
+}
+
+const ONLY_TO_READ: Problem = {
+  code: 'lent/only-to-read',
+  path: '',
+  message: 'This journal is lent to you to read; nothing can be written in it.',
+  remedy: 'Say it to the person whose journal it is, or go back to your own.',
+};
+
+/** Back from a lent copy to the journal that was chosen before. */
+export function leaveLent(): Promise<void> {
+  return openStored(chosenBefore());
+}
+
+function chosenBefore(): Kept {
+  return localMemory.get('which') === 'own' || !makeDemo ? 'own' : 'demo';
 }
 
 /** Puts the demo back to how it was at first. One's own journal is not touched. */
@@ -91,12 +131,12 @@ export function openBlobs(): BlobStore | undefined {
 let opening: Promise<void> = Promise.resolve();
 
 /** One opening after the other: the last wish counts, whichever database answers sooner. */
-function openStored(wanted: Which): Promise<void> {
+function openStored(wanted: Kept): Promise<void> {
   opening = opening.then(() => openNow(wanted));
   return opening;
 }
 
-async function openNow(wanted: Which): Promise<void> {
+async function openNow(wanted: Kept): Promise<void> {
   phaseNow.value = 'starting';
   const connection = connect(`stagewright-${wanted}`);
   const [leaving, store, blobs] = [current, indexedDbStore(connection), indexedDbBlobs(connection)];
@@ -113,6 +153,7 @@ async function openNow(wanted: Which): Promise<void> {
     // From here to the end of the block nothing waits: ledger, store, tabs and clock change in one step.
     current = { store, blobs, mark: stored.mark };
     open.value = wanted;
+    lentName.value = '';
     shiftClock(shiftMs);
     forgetAllRecordings();
     replaceLedger([...stored.entries, ...rescued]);

@@ -6,7 +6,7 @@ import type { ClockMinutes } from '#core/units/quantities.ts';
 import { currentMs, momentOf, offsetMinutesAt, tick, zoneName } from './moments.ts';
 import { device, entryChance, writer } from './device.ts';
 import { ledger } from './ledger.ts';
-import { canSave, commit, NO_JOURNAL } from './saving.ts';
+import { commit, notWritable } from './saving.ts';
 import { today } from './clock.ts';
 import { rememberForUndo } from './undo-stack.ts';
 
@@ -100,7 +100,8 @@ export function restore(id: string, options: Says = {}): Promise<Saved> {
 
 /** Composes, keeps and tells. Used by the functions above and by undo; nothing else writes. */
 export async function write(writings: readonly Writing[], says?: string, undoes = false): Promise<Saved> {
-  if (!canSave()) return { status: 'refused', problem: NO_JOURNAL };
+  const closed = notWritable();
+  if (closed) return { status: 'refused', problem: closed };
   const outcomeOfShape = compose(writings);
   if (!outcomeOfShape.ok) return { status: 'refused', problem: outcomeOfShape.problem };
   const composed = outcomeOfShape.value;

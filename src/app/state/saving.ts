@@ -18,8 +18,9 @@ const state = signal<Saving>({ status: 'saved' });
 export const saving: ReadonlySignal<Saving> = state;
 
 let outlet: Outlet | undefined;
+let refusal: Problem | undefined;
 
-export const NO_JOURNAL: Problem = {
+const NO_JOURNAL: Problem = {
   code: 'store/no-journal',
   path: 'store',
   message: 'No journal is open.',
@@ -30,7 +31,16 @@ export const NO_JOURNAL: Problem = {
 export function pointTo(next: Outlet, stands: Saving): void {
   outlet?.tabs.close();
   outlet = next;
+  refusal = undefined;
   state.value = stands;
+}
+
+/** From now on nothing can be written, and this is why. */
+export function closeTo(why: Problem): void {
+  outlet?.tabs.close();
+  outlet = undefined;
+  refusal = why;
+  state.value = { status: 'saved' };
 }
 
 /** How the keeper of the open journal says how saving stands; one that was left behind is not listened to. */
@@ -40,15 +50,18 @@ export function sayFor(keeper: () => Keeper | undefined): (saving: Saving) => vo
   };
 }
 
-/** Whether entries have somewhere to go. */
-export function canSave(): boolean {
-  return outlet !== undefined;
+/** Why entries have nowhere to go, said on the status line as well; undefined where they have. */
+export function notWritable(): Problem | undefined {
+  if (outlet) return undefined;
+  const problem = refusal ?? NO_JOURNAL;
+  state.value = { status: 'notSaved', held: 0, problem };
+  return problem;
 }
 
 /** Takes entries into the ledger at once, keeps them, and tells the other tabs. */
 export async function commit(entries: readonly Entry[]): Promise<AppendOutcome> {
   const to = outlet;
-  if (!to) return { status: 'notSaved', problem: NO_JOURNAL };
+  if (!to) return { status: 'notSaved', problem: refusal ?? NO_JOURNAL };
   takeIn(entries);
   const outcome = await to.keeper.keep(entries);
   to.tabs.tell(entries);

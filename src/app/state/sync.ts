@@ -1,16 +1,18 @@
 import { effect, signal, type ReadonlySignal } from '@preact/signals';
-import * as v from 'valibot';
 import type { Entry } from '#core/journal/entry.ts';
 import { sameEntry } from '#core/journal/same-entry.ts';
 import type { Outcome, Problem } from '#core/problems/problem.ts';
 import type { JournalKeys } from '#outside/seal/journal-keys.ts';
-import type { Ask, SyncMark } from '#outside/sync/synchronize.ts';
 import { device } from './device.ts';
 import { phase, which } from './journals.ts';
 import { ledger } from './ledger.ts';
+import { askServer } from './ask-server.ts';
+import { bringLoans, dropLoans } from './loans.ts';
 import { localMemory } from './local-memory.ts';
 import { currentMs } from './moments.ts';
 import { commit } from './saving.ts';
+import { keepMark, keptMark } from './sync-mark.ts';
+import { bytesOf, dropSecret, hexOf, keepSecret, keptSecret, sameSecret } from './sync-secret.ts';
 
 /** How this device and the others stand. Off unless the person asked for it: until then nothing leaves the device. */
 export type Syncing =
@@ -22,17 +24,12 @@ export type Syncing =
 const state = signal<Syncing>({ status: 'off' });
 export const syncing: ReadonlySignal<Syncing> = state;
 
-const SECRET = 'sync/secret';
 const MARK = 'sync/mark';
 /** Keys that were given up, until the server has dropped what they open. */
 const GIVEN_UP = 'sync/given-up';
 /** After something was written it is sent once this long nothing more was. */
 const SETTLE_MS = 2000;
 const EVERY_MS = 60_000;
-/** A server that says nothing for so long was not reached. */
-const PATIENCE_MS = 60_000;
-
-const markShape = v.strictObject({ since: v.number(), at: v.string(), stamp: v.string(), count: v.number() });
 
 /** The crypto is loaded once somebody keeps two devices in step; most never do. */
 const parts = async () => {
@@ -52,7 +49,10 @@ export function followSync(): void {
   };
   effect(() => {
     void ledger.value;
-    if (phase.value === 'open' && isOn()) soon(SETTLE_MS);
+    if (phase.value !== 'open' || !isOn()) return;
+    // "In step" was said of what was here before.
+    if (state.peek().status === 'in step') state.value = { status: 'working' };
+    soon(SETTLE_MS);
   });
   setInterval(() => {
     if (document.visibilityState === 'visible' && isOn()) soon(0);
@@ -60,15 +60,15 @@ export function followSync(): void {
   globalThis.addEventListener('online', () => isOn() && soon(0));
 }
 
-/** Only one's own journal is ever kept in step; the invented athlete stays at home. */
+/** Only one's own journal is ever kept in step; the invented athlete and what others lent stay where they are. */
 function isOn(): boolean {
-  return which.peek() === 'own' && localMemory.get(SECRET) !== undefined;
+  return which.peek() === 'own' && keptSecret() !== undefined;
 }
 
 /** Makes a key on this device and puts the sealed journal on the server. */
 export async function beginSync(): Promise<void> {
   const { SECRET_BYTES } = await parts();
-  keepSecret(crypto.getRandomValues(new Uint8Array(SECRET_BYTES)));
+  takeSecret(crypto.getRandomValues(new Uint8Array(SECRET_BYTES)));
   await syncAnew();
 }
 
@@ -77,7 +77,7 @@ export async function joinSync(phrase: string): Promise<Outcome<Uint8Array>> {
   const { secretOf } = await parts();
   const secret = secretOf(phrase);
   if (!secret.ok) return secret;
-  keepSecret(secret.value);
+  takeSecret(secret.value);
   await syncAnew();
   return secret;
 }
@@ -96,15 +96,15 @@ export async function syncPhrase(): Promise<string | undefined> {
 
 /** This device goes its own way; what it holds stays, and so does what the others and the server hold. */
 export function leaveSync(): void {
-  localMemory.drop(SECRET);
+  dropSecret();
   localMemory.drop(MARK);
   state.value = { status: 'off' };
 }
 
 /** A new key: the sealed journal goes to a new place, the old is dropped, and a lost device hears no more. */
 export async function changeKey(): Promise<void> {
-  const old = localMemory.get(SECRET);
-  if (old !== undefined) localMemory.set(GIVEN_UP, [...givenUp(), old].join(' '));
+  const old = keptSecret();
+  if (old) localMemory.set(GIVEN_UP, [...givenUp(), hexOf(old)].join(' '));
   await beginSync();
 }
 
@@ -118,12 +118,13 @@ async function dropGivenUp(): Promise<readonly Problem[]> {
   const left: string[] = [];
   for (const secret of givenUp()) {
     const keys = journalKeys(bytesOf(secret));
+    const loansDropped = await dropLoans(bytesOf(secret));
     // 403: it was dropped before, and the answer was lost.
-    const dropped = await post(keys.access)('drop', { journal: keys.journal }).then(
+    const dropped = await askServer(keys.access)('drop', { journal: keys.journal }).then(
       ({ status }) => status === 200 || status === 403,
       () => false,
     );
-    if (!dropped) left.push(secret);
+    if (!dropped || !loansDropped) left.push(secret);
   }
   localMemory.set(GIVEN_UP, left.join(' '));
   return left.length === 0 ? [] : [STILL_THERE];
@@ -154,29 +155,29 @@ async function syncAnew(): Promise<void> {
 }
 
 async function bringTogether(): Promise<void> {
-  const secret = localMemory.get(SECRET);
-  if (secret === undefined || !isOn()) return;
+  const secret = keptSecret();
+  if (!secret || !isOn()) return;
   state.value = { status: 'working' };
   const { journalKeys, synchronize, noMark } = await parts();
-  const keys = journalKeys(bytesOf(secret));
+  const keys = journalKeys(secret);
   const synced = await synchronize(
     {
       keys,
-      ask: post(keys.access),
+      ask: askServer(keys.access),
       device,
       // The demonstration may be opened meanwhile: nothing of it goes out, and nothing of one's own goes into it.
       entries: () => (isOn() ? ledger.peek().entries() : []),
       take: async (entries) => isOn() && (await commit(entries.filter(isNews))).status === 'saved',
     },
-    keptMark() ?? noMark,
+    keptMark(MARK) ?? noMark,
   );
-  if (!isOn() || localMemory.get(SECRET) !== secret) return;
+  if (!isOn() || !sameSecret(secret)) return;
   if (!synced.ok) {
     state.value = { status: 'apart', problem: synced.problem };
     return;
   }
-  localMemory.set(MARK, JSON.stringify(synced.value.mark));
-  const problems = [...synced.value.problems, ...(await dropGivenUp())];
+  keepMark(MARK, synced.value.mark);
+  const problems = [...synced.value.problems, ...(await dropGivenUp()), ...(await bringLoans(secret))];
   state.value = { status: 'in step', atMs: currentMs(), problems };
 }
 
@@ -186,49 +187,8 @@ function isNews(entry: Entry): boolean {
   return known === undefined || !sameEntry(known, entry);
 }
 
-function post(access: string) {
-  return async (path: Parameters<Ask>[0] | 'drop', body: object): ReturnType<Ask> => {
-    if (!navigator.onLine) throw new Error('there is no connection');
-    const answer = await fetch(`/sync/${path}`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', authorization: `Bearer ${access}` },
-      body: JSON.stringify(body),
-      signal: AbortSignal.timeout(PATIENCE_MS),
-    });
-    const text = await answer.text();
-    return { status: answer.status, body: readJson(text) };
-  };
-}
-
-function readJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    // A page in place of an answer (a server without a data folder): said as not understood.
-    return undefined;
-  }
-}
-
-function keepSecret(secret: Uint8Array): void {
-  localMemory.set(SECRET, Array.from(secret, (byte) => byte.toString(16).padStart(2, '0')).join(''));
+/** A key that was just taken has heard nothing yet. */
+function takeSecret(secret: Uint8Array): void {
+  keepSecret(secret);
   localMemory.drop(MARK);
-}
-
-function keptSecret(): Uint8Array | undefined {
-  const kept = localMemory.get(SECRET);
-  return kept === undefined ? undefined : bytesOf(kept);
-}
-
-function bytesOf(hex: string): Uint8Array {
-  return Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
-}
-
-function keptMark(): SyncMark | undefined {
-  try {
-    const read = v.safeParse(markShape, JSON.parse(localMemory.get(MARK) ?? 'null'));
-    return read.success ? read.output : undefined;
-  } catch {
-    // A mark that cannot be read is no mark: everything is compared anew.
-    return undefined;
-  }
 }

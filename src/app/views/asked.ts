@@ -1,6 +1,6 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { refused, type Outcome } from '#core/problems/problem.ts';
-import { which } from '../state/journals.ts';
+import { openName } from '../state/journals.ts';
 
 /** What the worker is asked and what it has answered so far. */
 export type Asked<Value> =
@@ -31,9 +31,9 @@ export function keptAsked<Question, Value>(
   );
   function follow(): void {
     const next = question.value;
-    const key = `${which.value} ${JSON.stringify(next)}`;
+    const key = `${openName.value} ${JSON.stringify(next)}`;
     if (key === askedFor) return;
-    const sameJournal = askedFor.startsWith(`${which.value} `);
+    const sameJournal = askedFor.startsWith(`${openName.value} `);
     askedFor = key;
     turn += 1;
     const mine = turn;

@@ -5,7 +5,7 @@ import type { DataOf } from '#core/journal/kinds/registry.ts';
 import { createCatalogue } from '#core/kitchen/catalogue.ts';
 import type { CatalogueFood } from '#core/kitchen/catalogue-food.ts';
 import { plateItemOf } from '#core/kitchen/item-nutrients.ts';
-import { pickingStandings, type Standing } from '#core/kitchen/picking-order.ts';
+import { isNear, pickingStandings, type Standing } from '#core/kitchen/picking-order.ts';
 import { capital } from '#core/units/capital.ts';
 import { createFoodSearch } from '#outside/food-search/food-search.ts';
 import { now } from '../state/clock.ts';
@@ -54,9 +54,10 @@ export const kitchen = computed<KitchenView>(() => {
     nameOfFood: (id) => drawn.catalogue.food(id)?.name ?? drawn.catalogue.batch(id)?.name,
     itemOf: (id) => plateItemOf(id, 0),
     search: (typed) =>
-      index.value
-        .find(typed, standings, typed.trim() === '' ? AT_HAND : HITS)
-        .map((food) => hitOf(food, standings.get(food.id))),
+      (typed.trim() === ''
+        ? index.value.find('', standings, AT_HAND).filter(({ id }) => isNear(standings.get(id)))
+        : index.value.find(typed, standings, HITS)
+      ).map((food) => hitOf(food, standings.get(food.id))),
     readyPortions: readyPortions(drawn),
     containers: [...containers.values()],
   };

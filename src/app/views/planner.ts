@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { adoptPlan } from '#core/cycle/adopt-plan.ts';
-import { planChanges } from '#core/cycle/plan-changes.ts';
+import { planChanges, planMisses } from '#core/cycle/plan-changes.ts';
 import { planRequest } from '#core/cycle/plan-request.ts';
 import { weekFoodsOn } from '#core/cycle/week-ahead.ts';
 import type { AnsweredMeal } from '#core/day/day-answer.ts';
@@ -84,7 +84,16 @@ export async function planNow(cause: Cause): Promise<void> {
   }
   planChange.value = {
     cause,
-    sentences: planChanges(day, data, kitchen.peek().read, beforeWaking ? undefined : now),
+    sentences: [
+      ...(data.meals.length === 0 ? [] : planMisses(answer.value.deviation)),
+      ...planChanges(
+        day,
+        data,
+        kitchen.peek().read,
+        beforeWaking ? undefined : now,
+        !nothingToPlanFrom.peek(),
+      ),
+    ],
     why: answer.value.why,
   };
 }

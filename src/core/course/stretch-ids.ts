@@ -6,3 +6,11 @@ export function stretchIds(show: string): {
 } {
   return { load: `load ${show}`, day: `day ${show}`, rehearsal: `rehearsal ${show}` };
 }
+
+export type StretchPurpose = keyof ReturnType<typeof stretchIds>;
+
+/** What a stretch of a show was planned for; undefined where it was planned by itself. */
+export function stretchPurpose(stretch: string, show: string): StretchPurpose | undefined {
+  const ids = stretchIds(show);
+  return (['load', 'day', 'rehearsal'] as const).find((purpose) => ids[purpose] === stretch);
+}

@@ -26,6 +26,16 @@ const eaten: DayStep = [
 ];
 
 describe('the sheet of a day', () => {
+  it('[RUN-35] at the minute of waking, waking stands first', () => {
+    const early: DayStep = [
+      '06:00',
+      'meal-eaten',
+      { items: [{ source: 'food', food: 'usda-sr28:08120', grams: 80 }] },
+    ];
+    const { rows } = at('06:10', ...plainDay, early);
+    expect(rows.slice(0, 2).map(({ thing }) => thing.type)).toEqual(['wake', 'eaten']);
+  });
+
   it('[RUN-03] what is eaten is summed as weighed, and the rest is left', () => {
     const { sheet } = at('08:00', ...plainDay, plainPlan, eaten);
     // Rolled oats, USDA SR28 08120: 13.15 g protein, 67.7 g carbohydrate, 6.52 g fat per 100 g.

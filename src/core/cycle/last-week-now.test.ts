@@ -16,7 +16,8 @@ import { rehearsalsOf } from './rehearsals.ts';
 const SHOW = '2027-03-10';
 const body = { massKg: 62.1, fatKg: 12.4 };
 const { load, rehearsal } = stretchIds(story.show.id);
-const demo = demoJournal(1);
+/** The demonstration before any rehearsal was planned. */
+const demo = demoJournal(1).filter(({ kind }) => kind !== 'stretch-planned' && kind !== 'rehearsal-judged');
 
 /** The demonstration with its show so near, and more written since. */
 function near(date: string, ...more: readonly Entry[]): Ledger {
@@ -74,7 +75,7 @@ describe('[CRS-28] the last week as the journal has it', () => {
     const week = weekOf(near('2027-05-01'));
     expect([week.mayAdopt, week.adopted]).toEqual([false, undefined]);
     expect(week.plan.days.at(-1)).toMatchObject({ date: '2027-05-01', role: 'show' });
-    expect(week.rehearse).toEqual({ from: '2027-03-27', until: '2027-04-10' });
+    expect(week.rehearse).toEqual({ from: '2027-03-05', dressFrom: '2027-03-27', until: '2027-04-10' });
   });
 });
 
@@ -140,6 +141,43 @@ describe('[CRS-29] the rehearsal', () => {
       '2027-02-10',
       '2027-03-20',
     ]);
+  });
+});
+
+describe('[CRS-29] when a rehearsal is held', () => {
+  const judgedWith = (date: string, until: string) =>
+    weekOf(
+      near(
+        date,
+        ...written((scribe) => {
+          scribe.write('2027-02-01', '09:00', 'stretch-planned', {
+            stretch: rehearsal,
+            type: 'higher-carbohydrate days',
+            from: addDays(until, -1),
+            until,
+            carbohydrateG: 440,
+          });
+          scribe.write('2027-03-03', '09:00', 'rehearsal-judged', {
+            show: story.show.id,
+            from: addDays(until, -1),
+            until,
+            loadGPerKg: 7,
+            loadDays: 2,
+            again: 'as it was',
+          });
+        }),
+      ),
+    ).rehearse;
+
+  it('[CRS-29] from twelve weeks before on; an early one leaves the dress rehearsal to be held', () => {
+    expect(weekOf(near('2027-06-20')).rehearse?.from).toBe('2027-03-28');
+    expect(judgedWith('2027-05-01', '2027-02-24')?.dressFrom).toBe('2027-03-27');
+  });
+
+  it('[CRS-29] once the dress rehearsal was judged, none is asked for; nor later than three weeks before', () => {
+    expect(judgedWith('2027-03-27', '2027-02-24')).toBeUndefined();
+    expect(judgedWith('2027-04-05', '2027-02-24')?.until).toBe('2027-03-15');
+    expect(weekOf(near('2027-03-25')).rehearse).toBeUndefined();
   });
 });
 

@@ -12,7 +12,7 @@ import { roundTo } from '../units/rounding.ts';
 import type { CourseAsk } from './course-ask.ts';
 import type { CourseNow } from './course-now.ts';
 import type { ReadItem } from './day-sheet.ts';
-import { type Rehearsal, rehearsalsOf } from './rehearsals.ts';
+import { REHEARSE_DAYS, type Rehearsal, rehearsalsOf } from './rehearsals.ts';
 
 /** What is asked of the load; absent is the cautious default, or what the rehearsal taught. */
 export interface LastWeekWish {
@@ -34,6 +34,13 @@ export interface UsualDay {
   readonly waterMl?: Millilitres;
 }
 
+/** The mornings after a load on which it still teaches something; from `dressFrom` on the body is that of the show. */
+export interface RehearsalWindow {
+  readonly from: string;
+  readonly dressFrom: string;
+  readonly until: string;
+}
+
 /** Everything the last week's screen shows. */
 export interface LastWeekNow {
   readonly show: CourseAsk['show'];
@@ -50,8 +57,8 @@ export interface LastWeekNow {
   /** The last week as it was adopted, if it was. */
   readonly adopted: Stretch | undefined;
   readonly rehearsals: readonly Rehearsal[];
-  /** When a rehearsal still teaches something; absent where it is too late or was done. */
-  readonly rehearse: { readonly from: string; readonly until: string } | undefined;
+  /** Mornings a rehearsal may end on; absent where it is too late or the dress rehearsal was held. */
+  readonly rehearse: RehearsalWindow | undefined;
 }
 
 const USUAL_DAYS = 14;
@@ -108,15 +115,22 @@ export function lastWeekNow(
     mayAdopt: daysOut <= ADOPT_DAYS,
     adopted: adoptedLoad(ledger, show.show),
     rehearsals,
-    rehearse: rehearsed ? undefined : whenToRehearse(show.date, today),
+    rehearse: whenToRehearse(show.date, today, rehearsals),
   });
 }
 
-/** Five to three weeks before: the body is near enough to its last week, and there is time to learn from it. */
-function whenToRehearse(show: string, today: string): LastWeekNow['rehearse'] {
-  const [from, until] = [addDays(show, -35), addDays(show, -ADOPT_DAYS)];
-  if (until <= today) return undefined;
-  return { from: from > today ? from : addDays(today, 1), until };
+/** An early one leaves the dress rehearsal to be held; once that was judged, the body is left in peace. */
+function whenToRehearse(
+  show: string,
+  today: string,
+  rehearsals: readonly Rehearsal[],
+): RehearsalWindow | undefined {
+  const [dress, until] = [addDays(show, -REHEARSE_DAYS.dress), addDays(show, -ADOPT_DAYS)];
+  const held = rehearsals.some((one) => one.judged !== undefined && one.until >= addDays(dress, -1));
+  if (held || until <= today) return undefined;
+  const soonest = addDays(today, 1);
+  const orSoonest = (day: string): string => (day > soonest ? day : soonest);
+  return { from: orSoonest(addDays(show, -REHEARSE_DAYS.early)), dressFrom: orSoonest(dress), until };
 }
 
 function loadTaught(rehearsals: readonly Rehearsal[]): { readonly gPerKg: number; readonly days: number } {

@@ -23,6 +23,11 @@ export interface Rehearsal {
   readonly judged: DataOf<'rehearsal-judged'> | undefined;
 }
 
+/**
+ * So many days before the show, at most, a load is rehearsed: early it tries the gut, the times and the mirror; the
+ * dress rehearsal meets the condition of the show too (common practice, no source).
+ */
+export const REHEARSE_DAYS = { early: 84, dress: 35 } as const;
 /** A photograph taken so many days before or after the load still shows it (common practice, no source). */
 const PHOTO_DAYS = 3;
 

@@ -53,12 +53,17 @@ export function runSheet(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): re
     ...showRows(sheet, ledger),
     ...healthRows(sheet, ledger, now),
   ];
-  rows.sort((a, b) => a.at - b.at || (a.key < b.key ? -1 : 1));
+  rows.sort((a, b) => a.at - b.at || wakingFirst(a, b) || (a.key < b.key ? -1 : 1));
   const next = rows.find((row) => !row.done && row.until >= now && row.thing.type !== 'draw-lines');
   return rows.map(({ done, until, ...row }) => ({
     ...row,
     state: done ? 'done' : row.key === next?.key ? 'next' : until < now ? 'missed' : 'ahead',
   }));
+}
+
+/** Nothing is done before waking (RUN-35). */
+function wakingFirst(a: Row, b: Row): number {
+  return Number(b.thing.type === 'wake') - Number(a.thing.type === 'wake');
 }
 
 function frame(sheet: DaySheet, ledger: Ledger, now: ClockMinutes): Row[] {

@@ -64,6 +64,20 @@ describe('[CRS-26] the season by its dates', () => {
       'Athlete check-in',
       'First coat of tan',
     ]);
+    const rehearsed = (date: string) =>
+      season((scribe) =>
+        scribe.write('2027-03-01', '07:00', 'event-dated', {
+          event: 'early',
+          title: 'Rehearsal',
+          type: 'rehearsal',
+          date,
+          show: 'cup',
+          done: true,
+        }),
+      );
+    const offered = (ledger: ReturnType<typeof season>) => suggest(ledger).map(({ title }) => title);
+    expect(offered(rehearsed('2027-02-20'))).toContain('Rehearse the last week');
+    expect(offered(rehearsed('2027-04-03'))).not.toContain('Rehearse the last week');
     const had = season((scribe) =>
       scribe.write('2027-03-01', '07:00', 'event-dated', {
         event: 'a',

@@ -1,6 +1,7 @@
 import { type DatedEvent, showsFrom } from '../course/read-course.ts';
 import type { SeasonShow } from '../course/season.ts';
 import type { Fact, Ledger } from '../journal/ledger.ts';
+import { REHEARSE_DAYS } from './rehearsals.ts';
 import { addDays, daysBetween } from '../units/civil-date.ts';
 import type { Minutes } from '../units/quantities.ts';
 import { roundTo } from '../units/rounding.ts';
@@ -112,7 +113,7 @@ export function usualDates(
   const had = new Set(
     ledger
       .of('event-dated')
-      .filter(({ data }) => (data.show ?? show.show) === show.show)
+      .filter(({ data }) => (data.show ?? show.show) === show.show && !wasEarly(data, show.date))
       .map(({ data }) => data.type),
   );
   const travel = travelFor(minutesApart);
@@ -123,6 +124,11 @@ export function usualDates(
       .map((date) => eventOf(usual, date, show.show));
     return events.length === 0 ? [] : [{ title: usual.title, says: usual.says, events }];
   });
+}
+
+/** An early rehearsal that was held leaves the dress rehearsal to be dated (CRS-29). */
+function wasEarly({ type, date, done }: DatedEvent, show: string): boolean {
+  return type === 'rehearsal' && done === true && date < addDays(show, -REHEARSE_DAYS.dress);
 }
 
 /** A weekly one keeps its weekday up to the week of the show. */

@@ -10,7 +10,7 @@ import { createLedger } from '../journal/ledger.ts';
 import { amountChoices } from './amount-choices.ts';
 import { createCatalogue } from './catalogue.ts';
 import { foodIdOf, nutrientsOfItem, nutrientsOfItems, plateItemOf } from './item-nutrients.ts';
-import { byStanding, pickingStandings } from './picking-order.ts';
+import { byStanding, isNear, pickingStandings } from './picking-order.ts';
 import { recipeNutrients } from './recipe-food.ts';
 import { stockAt } from './stock.ts';
 import { weighBatch, type BatchDraft } from './weigh-batch.ts';
@@ -228,6 +228,13 @@ describe('picking a food', () => {
     const order = [...standings].sort(([, a], [, b]) => byStanding(a, b)).map(([id]) => id);
     expect(order).toEqual([RICE, BEEF, EGG, ONION]);
     expect(standings.get(ONION)).toEqual({ tier: 3, times: 1 });
+  });
+
+  it('[RUN-36] what was never bought, liked or eaten is offered only once it is typed', () => {
+    const journal = kitchenJournal([0, 'stock-bought', { food: RICE, grams: 1000, place: 'cupboard' }]);
+    const catalogue = createCatalogue(journal);
+    const standings = pickingStandings(journal, catalogue, stockAt(journal, catalogue, hour(10)));
+    expect([RICE, BEEF].map((food) => isNear(standings.get(food)))).toEqual([true, false]);
   });
 });
 

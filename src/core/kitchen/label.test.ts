@@ -4,7 +4,7 @@ import { carbohydrateBothWays } from './label-spread.ts';
 import { foodFromLabel } from './food-from-label.ts';
 import { printedInterval } from './label-rounding.ts';
 import { labelAnswer } from './label-request.ts';
-import { answerLabel } from './read-label.ts';
+import { answerLabel, labelFaults } from './read-label.ts';
 
 function answer(request: object) {
   const outcome = answerLabel(request);
@@ -57,6 +57,22 @@ describe('a label read back', () => {
       [137.5, 145],
       [145, 155],
       [475, 485],
+    ]);
+  });
+
+  /** 4 kcal/g for protein and carbohydrate, 9 for fat: source eu-1169-2011, annex XIV. 9, 45 and 3 g make 243 kcal. */
+  it('[BAT-71] a label that does not add up says what is printed and what its macros make', () => {
+    const nutrients = { energyKcal: 28, proteinG: 9, carbohydrateG: 45, fatG: 3 };
+    const faults = labelFaults({ rules: 'eu', servingG: 100, nutrients });
+    expect(faults).toEqual([
+      expect.stringMatching(/^28 kcal are printed; its macros make 24\d(\.\d)? to 24\d/),
+    ]);
+    expect(labelFaults({ rules: 'eu', servingG: 100, nutrients: { ...nutrients, energyKcal: 243 } })).toEqual(
+      [],
+    );
+    const sugary = { ...nutrients, energyKcal: 243, sugarsG: 60 };
+    expect(labelFaults({ rules: 'eu', servingG: 100, nutrients: sugary })).toEqual([
+      expect.stringContaining('More sugars'),
     ]);
   });
 

@@ -40,6 +40,11 @@ export function pickingStandings(
   return standings;
 }
 
+/** Whether a food is worth offering before anything is typed (RUN-36). */
+export function isNear(standing: Standing = unknownStanding): boolean {
+  return standing.tier < unknownStanding.tier;
+}
+
 /** Order of two foods that answer a search equally well. */
 export function byStanding(a: Standing, b: Standing): number {
   return a.tier - b.tier || b.times - a.times;

@@ -35,7 +35,7 @@ export function readLabel(label: LabelRequest): Outcome<LabelAnswer> {
   return answered({
     range: pairs(ranges),
     energyFromMacros: [roundTo(macros.low, 6), roundTo(macros.high, 6)],
-    consistent: meets && parts.length === 0,
+    consistent: labelFaults(label).length === 0,
     per100g: roundNutrients(scaleNutrients(label.nutrients, 100 / label.servingG)),
     why: [
       ...energySentences(label, printed, macros, meets),
@@ -44,6 +44,17 @@ export function readLabel(label: LabelRequest): Outcome<LabelAnswer> {
       ...per100gSentences(label, ranges),
     ],
   });
+}
+
+/** Why a label does not add up, each fault with its size; none where it does (BAT-71). */
+export function labelFaults(label: LabelRequest): readonly string[] {
+  const ranges = labelRanges(label);
+  const macros = energyFromMacros(label.rules, ranges);
+  const printed = intervalOf(ranges, 'energyKcal');
+  const faults = partsAboveTheirWhole(label.rules, ranges);
+  if (printed.low < macros.high && macros.low < printed.high) return faults;
+  const energy = `${figure(label.nutrients.energyKcal)} kcal are printed; its macros make ${figure(macros.low)} to ${figure(macros.high)} kcal.`;
+  return [energy, ...faults];
 }
 
 /** For every nutrient printed, the true values that rounding may have hidden. */

@@ -51,6 +51,8 @@ const WRITERS: Writers = {
   'stage-moved': (d) => `to ${d.stage}, said at ${d.now}`,
   'show-task-done': (d) => d.task,
   'thing-packed': (d) => `${d.thing}: ${d.packed ? 'in the bag' : 'not in the bag'}`,
+  'copy-lent': (d) =>
+    `${d.to} reads ${d.parts.join(', ')} until ${d.until}${d.takenBack === true ? ', taken back' : ''}`,
   'way-back-adopted': (d) =>
     `${d.pace}: ${d.weeks[0]?.energyKcal ?? '?'} to ${d.weeks.at(-1)?.energyKcal ?? '?'} kcal a day`,
 };

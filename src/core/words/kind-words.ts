@@ -48,6 +48,7 @@ const KIND_WORDS: { readonly [Kind in KnownKind]?: string } = {
   'show-task-done': 'Show day, done',
   'thing-packed': 'Show bag',
   'way-back-adopted': 'Way back adopted',
+  'copy-lent': 'Copy lent',
 };
 
 /** "Meal eaten" of "meal-eaten"; a kind from a newer version reads as its name with spaces. */

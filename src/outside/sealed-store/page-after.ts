@@ -5,15 +5,15 @@ import type { KeptEntry, SealedStore } from './sealed-store.ts';
 const CHUNK = 250;
 
 /** The next entries after a place that fit one answer, by number and by size, and whether there are more. */
-export function pageAfter(
+export async function pageAfter(
   store: SealedStore,
   journal: string,
   since: number,
-): { readonly kept: readonly KeptEntry[]; readonly more: boolean } {
+): Promise<{ readonly kept: readonly KeptEntry[]; readonly more: boolean }> {
   const kept: KeptEntry[] = [];
   let characters = 0;
   while (kept.length < MOST_ENTRIES) {
-    const chunk = store.after(journal, kept.at(-1)?.seq ?? since, CHUNK);
+    const chunk = await store.after(journal, kept.at(-1)?.seq ?? since, CHUNK);
     for (const entry of chunk) {
       characters += entry.body.length;
       if (kept.length > 0 && characters > MOST_CHARACTERS) return { kept, more: true };

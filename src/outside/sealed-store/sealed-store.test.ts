@@ -26,28 +26,33 @@ describe('sealed journals in SQLite', () => {
     body: 'A'.repeat(400),
   }));
 
-  it('[SYN-13] a backup taken while in use is whole, and opens to the same journals', () => {
+  it('[SYN-13] a backup taken while in use is whole, and opens to the same journals', async () => {
     const [here, copy] = [folder(), join(folder(), 'copy.sqlite')];
-    const store = openSealedFolder(here);
+    const store = await openSealedFolder(here);
     if (!store.ok) throw new Error(store.problem.message);
-    store.value.append('one', entries);
+    await store.value.append('one', entries);
     store.value.backup(copy);
-    store.value.append('one', [{ id: 'later', stamp: 's', body: 'AAAA' }]);
-    store.value.close();
+    await store.value.append('one', [{ id: 'later', stamp: 's', body: 'AAAA' }]);
+    await store.value.close();
     const again = openSqliteStore(copy);
     expect(again.check()).toEqual([]);
-    expect(again.ids('one')).toEqual(entries.map(({ id }) => id));
-    again.close();
+    expect(await again.ids('one')).toEqual(entries.map(({ id }) => id));
+    await again.close();
   });
 
-  it('[SYN-12] a folder in use by a process that lives is refused; a lock left by a dead one is taken over', () => {
+  it('[SYN-12] a folder in use by a process that lives is refused; a lock left by a dead one is taken over', async () => {
     const here = folder();
     writeFileSync(join(here, 'sealed.owner'), '1');
-    expect(openSealedFolder(here)).toMatchObject({ ok: false, problem: { code: 'server/data-in-use' } });
-    writeFileSync(join(here, 'sealed.owner'), '999999999');
-    const store = openSealedFolder(here);
-    expect(store.ok).toBe(true);
-    if (store.ok) store.value.close();
+    expect(await openSealedFolder(here)).toMatchObject({
+      ok: false,
+      problem: { code: 'server/data-in-use' },
+    });
+    for (const left of ['999999999', '', '0', '-1', 'half']) {
+      writeFileSync(join(here, 'sealed.owner'), left);
+      const store = await openSealedFolder(here);
+      expect([left, store.ok]).toEqual([left, true]);
+      if (store.ok) await store.value.close();
+    }
   });
 
   it.each([
@@ -65,13 +70,16 @@ describe('sealed journals in SQLite', () => {
       },
     ],
     ['cut off in the middle', (file: string) => truncateSync(file, 4096 * 6 + 100)],
-  ])('[SYN-12] a damaged file is found at the start and named: %s', (_what, damage) => {
+  ])('[SYN-12] a damaged file is found at the start and named: %s', async (_what, damage) => {
     const here = folder();
-    const store = openSealedFolder(here);
+    const store = await openSealedFolder(here);
     if (!store.ok) throw new Error(store.problem.message);
-    store.value.append('one', entries);
-    store.value.close();
+    await store.value.append('one', entries);
+    await store.value.close();
     damage(join(here, 'sealed.sqlite'));
-    expect(openSealedFolder(here)).toMatchObject({ ok: false, problem: { code: 'server/data-damaged' } });
+    expect(await openSealedFolder(here)).toMatchObject({
+      ok: false,
+      problem: { code: 'server/data-damaged' },
+    });
   });
 });

@@ -34,4 +34,20 @@ export const exchangeAnswer = v.strictObject({
 export type ExchangeAnswer = v.InferOutput<typeof exchangeAnswer>;
 
 export const journalRequest = v.strictObject({ journal });
+
+/** Lets whoever shows a token with this digest read, until a moment (SYN-24). */
+export const lendRequest = v.strictObject({
+  journal,
+  reader: v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, 'a SHA-256 digest')),
+  untilMs: place,
+});
+
+/** A reader's question; the answer is an exchange's. */
+export const readRequest = v.strictObject({
+  journal,
+  since: place,
+  at: v.pipe(v.string(), v.maxLength(200)),
+});
+export type ReadRequest = v.InferOutput<typeof readRequest>;
+
 export const idsAnswer = v.strictObject({ ids: v.array(v.string()) });

@@ -19,7 +19,10 @@ function server(): Ask {
 
 function serverOf(store: SealedStore): Ask {
   let clock = 0;
-  const app = createServer({ files: new Map(), sync: { store, clockMs: () => (clock += 10_000) } });
+  const app = createServer({
+    files: new Map(),
+    sync: { store, clockMs: () => (clock += 10_000), nowMs: Date.now },
+  });
   return async (path, body) => {
     const answer = await app.request(`/sync/${path}`, {
       method: 'POST',
@@ -149,6 +152,15 @@ describe('bringing two devices together', () => {
     expect(one.entries()).toHaveLength(90);
   });
 
+  it('[SYN-28] a server that keeps no journals is said to be one', async () => {
+    const app = createServer({ files: new Map() });
+    const ask: Ask = async (path, body) => {
+      const answer = await app.request(`/sync/${path}`, { method: 'POST', body: JSON.stringify(body) });
+      return { status: answer.status, body: await answer.text() };
+    };
+    expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ problem: { code: 'sync/no-store' } });
+  });
+
   it('[SYN-18] an entry that no server takes stays here, is said, and does not hold up the others', async () => {
     const ask = server();
     const one = journal('one', 3);
@@ -185,13 +197,13 @@ describe('bringing two devices together', () => {
     const store = openSqliteStore(':memory:');
     const one = journal('one', 3);
     const first = await bring(serverOf(store), one, 'one');
-    store.drop(keys.journal);
+    await store.drop(keys.journal);
     for (const mark of [noMark, first.ok ? first.value.mark : noMark])
       expect(await bring(serverOf(store), one, 'one', mark)).toMatchObject({
         ok: false,
         problem: { code: 'sync/not-let-in' },
       });
-    expect(store.ids(keys.journal)).toEqual([]);
+    expect(await store.ids(keys.journal)).toEqual([]);
   });
 
   it('[SYN-03] a server that drops an entry of another device is found out', async () => {
@@ -231,9 +243,18 @@ describe('bringing two devices together', () => {
     [
       'a page instead of an answer',
       () => Promise.resolve({ status: 200, body: undefined }),
-      'sync/not-understood',
+      'sync/broken-off',
     ],
-    ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/not-understood'],
+    ['a server that can keep nothing', () => Promise.resolve({ status: 503, body: {} }), 'sync/server-away'],
+    ['an answer of a later version', () => Promise.resolve({ status: 418, body: {} }), 'sync/not-understood'],
+    ['a fault of the server', () => Promise.resolve({ status: 500, body: {} }), 'sync/server-fault'],
+    [
+      'a server in front without one behind',
+      () => Promise.resolve({ status: 502, body: 0 }),
+      'sync/server-fault',
+    ],
+    ['a server that asks to wait', () => Promise.resolve({ status: 429, body: {} }), 'sync/asked-to-wait'],
+    ['a server without room', () => Promise.resolve({ status: 507, body: {} }), 'sync/server-full'],
   ])('[SYN-06] %s is said as what it is', async (_what, ask, code) => {
     expect(await bring(ask, journal('one', 1), 'one')).toMatchObject({ ok: false, problem: { code } });
   });

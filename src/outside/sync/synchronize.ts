@@ -4,6 +4,7 @@ import { answered, refused, type Outcome, type Problem } from '#core/problems/pr
 import type { JournalKeys } from '../seal/journal-keys.ts';
 import { openEntry, type SealedEntry } from '../seal/seal-entry.ts';
 import { isWhole, openTally, sealTally, tallyOf } from '../seal/tally.ts';
+import { answerProblem, BROKEN_OFF, NOT_REACHED, PUT_BACK, SERVER_FULL } from './answer-problem.ts';
 import { sealedBatch } from './sealed-batch.ts';
 import { exchangeAnswer, idsAnswer, MOST_ENTRIES, type ExchangeRequest } from './exchange.ts';
 
@@ -23,9 +24,11 @@ export const noMark: SyncMark = { since: 0, at: '', stamp: '', count: 0 };
 /** No count agrees with this one: names are compared, and everything is heard again. */
 const compareAll: SyncMark = { ...noMark, count: -1 };
 
-/** Asks the server; throws or rejects where no answer came. */
+export type ServerPath = 'exchange' | 'ids' | 'lend' | 'read' | 'drop';
+
+/** Asks the server; throws or rejects where no answer came. A body that is no JSON is undefined. */
 export type Ask = (
-  path: 'exchange' | 'ids',
+  path: ServerPath,
   body: object,
 ) => Promise<{ readonly status: number; readonly body: unknown }>;
 
@@ -57,11 +60,14 @@ export async function synchronize(parts: SyncParts, from: SyncMark): Promise<Out
   const synced = await bringTogether(parts, from);
   // A server that was put back to an older copy lacks what came since: it is given it again.
   const putBack = !synced.ok && synced.problem.code === PUT_BACK && from.since > 0;
-  return putBack ? bringTogether(parts, compareAll) : synced;
+  if (putBack) return bringTogether(parts, compareAll);
+  // One that takes nothing more still hands over what the others wrote (SYN-33).
+  if (!synced.ok && synced.problem.code === SERVER_FULL) await bringTogether(parts, from, false);
+  return synced;
 }
 
-async function bringTogether(parts: SyncParts, from: SyncMark): Promise<Outcome<Synced>> {
-  const pending = await pendingOf(parts, from);
+async function bringTogether(parts: SyncParts, from: SyncMark, sends = true): Promise<Outcome<Synced>> {
+  const pending = sends ? await pendingOf(parts, from) : answered([]);
   if (!pending.ok) return pending;
   let { since, at } = from;
   let [dealtWith, sent, received, more] = [0, 0, 0, true];
@@ -92,8 +98,6 @@ async function bringTogether(parts: SyncParts, from: SyncMark): Promise<Outcome<
     problems,
   });
 }
-
-const PUT_BACK = 'sync/put-back';
 
 const NOT_KEPT = [
   'sync/not-kept',
@@ -132,9 +136,10 @@ function exchange(
   return asked(ask, 'exchange', request, exchangeAnswer);
 }
 
-async function asked<Schema extends v.GenericSchema>(
+/** The server's answer in the shape that was asked for, or why there is none. */
+export async function asked<Schema extends v.GenericSchema>(
   ask: Ask,
-  path: 'exchange' | 'ids',
+  path: ServerPath,
   body: object,
   schema: Schema,
 ): Promise<Outcome<v.InferOutput<Schema>>> {
@@ -142,38 +147,19 @@ async function asked<Schema extends v.GenericSchema>(
   try {
     answer = await ask(path, body);
   } catch {
-    return refused(
-      'sync/not-reached',
-      '',
-      'The server was not reached.',
-      'Everything is kept on this device; it is tried again when there is a connection.',
-    );
+    return { ok: false, problem: NOT_REACHED };
   }
-  if (answer.status === 403)
-    return refused(
-      'sync/not-let-in',
-      '',
-      'The server does not let this device in: the key was changed on another device.',
-      'Type the new phrase, or go on without the other device.',
-    );
-  if (answer.status === 409)
-    return refused(
-      PUT_BACK,
-      '',
-      'The server has another order of this journal than before.',
-      'Bring the devices in step once more.',
-    );
   const read = v.safeParse(schema, answer.body);
   if (answer.status === 200 && read.success) return answered(read.output);
-  return refused(
-    'sync/not-understood',
-    '',
-    `The server answered in a way this version does not understand (${answer.status}).`,
-    'Try again later; if it goes on, update the app or the server.',
-  );
+  const cut = answer.status === 200 && answer.body === undefined;
+  return { ok: false, problem: cut ? BROKEN_OFF : answerProblem(answer.status) };
 }
 
-function missingOf(here: readonly Entry[], tallies: readonly ReturnType<typeof openTally>[]): Problem[] {
+/** What devices say they wrote and is not here. */
+export function missingOf(
+  here: readonly Entry[],
+  tallies: readonly ReturnType<typeof openTally>[],
+): Problem[] {
   return tallies.flatMap((tally) =>
     tally === undefined || isWhole(here, tally)
       ? []

@@ -117,7 +117,7 @@ function CourseParts({ ask }: { readonly ask: CourseAsk }): JSX.Element {
       <div class="stack">
         <AheadSection ask={ask} now={now} />
         {now.season && <SeasonSection season={now.season} />}
-        {now.stretches.length > 0 && <StretchesAhead stretches={now.stretches} />}
+        {now.stretches.length > 0 && <StretchesAhead stretches={now.stretches} show={ask.show.show} />}
         <CourseLinks />
       </div>
     </Columns>

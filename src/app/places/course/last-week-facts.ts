@@ -64,6 +64,15 @@ export function rehearsalFacts(
   };
 }
 
+/** A rehearsal still ahead taken off the plan: its load, its targets, its morning. */
+export function rehearsalOff(ledger: Ledger, show: string, today: string): Writing {
+  const { rehearsal } = stretchIds(show);
+  return {
+    facts: calledOff(ledger, rehearsal),
+    removing: [...targetsOf(ledger, rehearsal, today), ...datesToGo(ledger, show)],
+  };
+}
+
 /** A rehearsal that was dated but not done gives way to the one planned now. */
 function datesToGo(ledger: Ledger, show: string): readonly string[] {
   return ledger

@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import type { LastWeekNow } from '#core/cycle/last-week-now.ts';
 import type { Rehearsal } from '#core/cycle/rehearsals.ts';
 import type { Problem } from '#core/problems/problem.ts';
-import { daysBetween } from '#core/units/civil-date.ts';
-import { dateWords } from '#core/words/dates.ts';
+import { addDays, daysBetween } from '#core/units/civil-date.ts';
+import { dateWords, weeksOut } from '#core/words/dates.ts';
 import { Button } from '../../parts/button.tsx';
 import { ChoiceField } from '../../parts/choice-field.tsx';
 import { Facts } from '../../parts/facts.tsx';
@@ -33,7 +33,10 @@ interface HeldProps {
 export function RehearsalHeld({ show, now, rehearsal }: HeldProps): JSX.Element {
   const { from, judged, photos } = rehearsal;
   return (
-    <Section title={`Loading from ${dateWords(from)}`}>
+    <Section
+      title={`Loading from ${dateWords(from)}`}
+      detail={weeksOut(addDays(rehearsal.until, 1), now.show.date)}
+    >
       <div class="stack">
         <Facts items={factsOf(rehearsal)} />
         {photos.map(({ before, after }) => (

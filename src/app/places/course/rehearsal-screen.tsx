@@ -21,7 +21,7 @@ import { ledger, recordAll } from '../../state/open-journal.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { outWords } from '../../views/show-view.ts';
 import { newId } from '../../views/new-id.ts';
-import { rehearsalFacts } from './last-week-facts.ts';
+import { rehearsalFacts, rehearsalOff } from './last-week-facts.ts';
 import { lastWeek } from './last-week-state.ts';
 import { RehearsalHeld } from './rehearsal-held.tsx';
 
@@ -74,11 +74,11 @@ interface PlanProps {
 }
 
 function PlanRehearsal({ now, window }: PlanProps): JSX.Element {
-  const typed = draft(DRAFT, planDraft, { on: window.until });
+  const ahead = now.rehearsals.find((one) => one.state === 'ahead');
+  const typed = draft(DRAFT, planDraft, { on: ahead ? addDays(ahead.until, 1) : window.until });
   const { on } = typed.value;
   const load = now.plan.days.find(({ role }) => role === 'load');
   const first = parseDate(on) === undefined ? undefined : addDays(on, -now.loadDays);
-  const ahead = now.rehearsals.find((one) => one.state === 'ahead');
   return (
     <Form onSubmit={() => void plan(now, window, on)} problems={problems.value}>
       <Section
@@ -101,12 +101,24 @@ function PlanRehearsal({ now, window }: PlanProps): JSX.Element {
               {`Loading from ${dateWords(first)} for ${now.loadDays === 1 ? 'one day' : `${now.loadDays} days`}: ${load.carbohydrateG} g carbohydrate, ${load.proteinG} g protein, ${load.fatG} g fat a day. The next morning: photographs in the stage poses, and notes.`}
             </p>
           )}
+          {first !== undefined && on < window.dressFrom && (
+            <Note>
+              {`So early it tries the gut, the times and the mirror; the condition is not yet that of the show. Hold the dress rehearsal too, with its morning after from ${dateWords(window.dressFrom)} on: common practice, no source.`}
+            </Note>
+          )}
           <Note>Eat the very foods of the show week. Take photographs the evening before the load too.</Note>
         </div>
       </Section>
+      {ahead && (
+        <div class="row">
+          <Button records onPress={() => void callOff(now.show.show)}>
+            Call the rehearsal off
+          </Button>
+        </div>
+      )}
       <ActionBar>
-        <Button kind="next" records wide submits disabled={!load}>
-          Plan the rehearsal
+        <Button kind={ahead ? 'plain' : 'next'} records wide submits disabled={!load}>
+          {ahead ? 'Move the rehearsal' : 'Plan the rehearsal'}
         </Button>
       </ActionBar>
     </Form>
@@ -119,7 +131,7 @@ async function plan(now: LastWeekNow, window: PlanProps['window'], on: string): 
       {
         code: 'course/rehearsal-day',
         path: 'on',
-        message: 'That morning is not between five and three weeks before the show.',
+        message: 'That morning is not between twelve and three weeks before the show.',
         remedy: `Choose one from ${dateWords(window.from)} to ${dateWords(window.until)}.`,
       },
     ];
@@ -132,4 +144,11 @@ async function plan(now: LastWeekNow, window: PlanProps['window'], on: string): 
   if (saved.status === 'refused') return;
   clearDraft(DRAFT);
   go(pathTo('course', 'last-week'));
+}
+
+async function callOff(show: string): Promise<void> {
+  const { facts, removing } = rehearsalOff(ledger.peek(), show, today.peek());
+  const saved = await recordAll(facts, { says: 'Rehearsal called off', removing });
+  problems.value = saved.status === 'refused' ? [saved.problem] : [];
+  if (saved.status !== 'refused') clearDraft(DRAFT);
 }

@@ -29,7 +29,7 @@ export function RehearsalSection({ now }: { readonly now: LastWeekNow }): JSX.El
             title={
               rehearsals.some(({ state }) => state !== 'over') ? 'Move the rehearsal' : 'Plan a rehearsal'
             }
-            detail={`the same load, its morning after between ${dateWords(rehearse.from)} and ${dateWords(rehearse.until)}`}
+            detail={`the dress rehearsal: its morning after between ${dateWords(rehearse.dressFrom)} and ${dateWords(rehearse.until)}`}
             href={pathTo('course', 'rehearsal')}
           />
         )}

@@ -16,14 +16,18 @@ import { addDays } from '#core/units/civil-date.ts';
 import type { NewFact } from '../../state/open-journal.ts';
 import { afterwardsFacts } from './afterwards-facts.ts';
 import { draftOfDate, datesFrom } from './date-draft.ts';
-import { lastWeekFacts, rehearsalFacts, type Writing } from './last-week-facts.ts';
+import { lastWeekFacts, rehearsalFacts, rehearsalOff, type Writing } from './last-week-facts.ts';
 import { draftOfShow, showFrom } from './show-draft.ts';
+import { stretchTitle } from './stretch-title.ts';
 import { draftOfTimes, shapeOfShowDay, timesFrom } from './show-times-draft.ts';
 
 const { today } = story;
 const SHOW = addDays(today, 3);
 const ids = stretchIds(story.show.id);
-const demo = demoJournal(1);
+/** The demonstration before any rehearsal was planned. */
+const demo = demoJournal(1).filter(
+  ({ kind, data }) => kind !== 'stretch-planned' && !(kind === 'event-dated' && data['type'] === 'rehearsal'),
+);
 
 function near(): GrowingLedger {
   const ledger = createLedger(demo);
@@ -121,6 +125,20 @@ describe('[CRS-29] the rehearsal planned', () => {
     expect(dated.map(({ data }) => data.date)).toEqual([addDays(today, 12)]);
     expect(stretchesOf(ledger).map(({ from }) => from)).toEqual([addDays(today, 10)]);
     expect(ids.rehearsal).not.toBe(ids.load);
+  });
+
+  it('[CRS-29] called off, its load, its targets and its date are gone; on Course it has its own name and screen', () => {
+    const ledger = near();
+    const morning = addDays(today, 10);
+    take(ledger, rehearsalFacts(ledger, weekOf(2), { today, on: morning, event: 'rehearsal' }));
+    const [stretch] = stretchesOf(ledger);
+    if (!stretch) throw new Error('nothing was planned');
+    const { title, href } = stretchTitle(ledger, story.show.id, stretch);
+    expect([title, href]).toEqual(['Rehearsal of the load, 12 March to 13 March', '#/course/rehearsal']);
+    take(ledger, rehearsalOff(ledger, story.show.id, today));
+    expect(stretchesOf(ledger)).toEqual([]);
+    expect(carbohydrateOn(ledger, addDays(morning, -1))).toBe(185);
+    expect(ledger.of('event-dated').some(({ data }) => data.date === morning)).toBe(false);
   });
 });
 

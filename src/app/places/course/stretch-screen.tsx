@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { stretchPurpose } from '#core/course/stretch-ids.ts';
 import type { CourseNow } from '#core/cycle/course-now.ts';
 import type { Fact } from '#core/journal/ledger.ts';
 import { answered, type Problem } from '#core/problems/problem.ts';
@@ -145,10 +146,16 @@ function Foretold(): JSX.Element {
   return <p>{jumpWords(state.outcome.value)}</p>;
 }
 
-/** Stretches in force, each to be called off. */
+/** Stretches in force, each to be called off; loads of a show are changed where they were planned. */
 function Planned(): JSX.Element | null {
   const newest = new Map(ledger.value.of('stretch-planned').map((fact) => [fact.data.stretch, fact]));
-  const ahead = [...newest.values()].filter(({ data }) => !data.cancelled && data.until >= today.value);
+  const shows = [...new Set(ledger.value.of('show-set').map(({ data }) => data.show))];
+  const ahead = [...newest.values()].filter(
+    ({ data }) =>
+      !data.cancelled &&
+      data.until >= today.value &&
+      shows.every((show) => stretchPurpose(data.stretch, show) === undefined),
+  );
   if (ahead.length === 0) return null;
   return (
     <Section title="Planned so far">

@@ -2,23 +2,28 @@ import type { JSX } from 'preact';
 import type { ForetoldJump } from '#core/course/foretell-jump.ts';
 import type { StretchAhead } from '#core/cycle/course-now.ts';
 import { dayAndMonth } from '#core/words/dates.ts';
-import { capital } from '#core/units/capital.ts';
 import { List, ListRow } from '../../parts/list.tsx';
 import { Section } from '../../parts/section.tsx';
-import { pathTo } from '../../shell/route.ts';
+import { ledger } from '../../state/open-journal.ts';
 import { say } from '../../views/say.ts';
+import { stretchTitle } from './stretch-title.ts';
 
 /** Stretches ahead, each with what the scale will do, so that nobody reads water as fat. */
-export function StretchesAhead({ stretches }: { readonly stretches: readonly StretchAhead[] }): JSX.Element {
+export function StretchesAhead({
+  stretches,
+  show,
+}: {
+  readonly stretches: readonly StretchAhead[];
+  readonly show: string;
+}): JSX.Element {
   return (
     <Section title="Planned otherwise">
       <List label="Stretches">
         {stretches.map(({ stretch, jump }) => (
           <ListRow
             key={`${stretch.type} ${stretch.from}`}
-            title={`${capital(stretch.type)}, ${dayAndMonth(stretch.from)} to ${dayAndMonth(stretch.until)}`}
             detail={jumpWords(jump)}
-            href={pathTo('course', 'stretch')}
+            {...stretchTitle(ledger.value, show, stretch)}
           />
         ))}
       </List>

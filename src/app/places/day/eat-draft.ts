@@ -43,8 +43,22 @@ export type MealReading =
   | { readonly ok: true; readonly items: PlateItem[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** The items with the grams typed for them. A meal needs at least one, and every weighed one its grams. */
+/** The items with the grams typed for them, and the guess that was typed and not yet put on the plate. */
 export function readEaten(typed: EatDraft): MealReading {
+  if (!hasGuess(typed)) return readPlate(typed);
+  const guess = readGuess(typed);
+  const plate: MealReading = typed.items.length === 0 ? { ok: true, items: [] } : readPlate(typed);
+  if (guess.ok && plate.ok) return { ok: true, items: [...plate.items, ...guess.items] };
+  return { ok: false, problems: [plate, guess].flatMap((part) => (part.ok ? [] : part.problems)) };
+}
+
+function hasGuess({ guessName, guessKcal, guessProteinG, guessCarbohydrateG, guessFatG }: EatDraft): boolean {
+  const figures = [guessKcal, guessProteinG, guessCarbohydrateG, guessFatG];
+  return guessName.trim() !== '' || figures.some((figure) => figure !== undefined);
+}
+
+/** A meal needs at least one item, and every weighed one its grams. */
+function readPlate(typed: EatDraft): MealReading {
   if (typed.items.length === 0) {
     return {
       ok: false,

@@ -8,6 +8,7 @@ import { Section } from '../../parts/section.tsx';
 import { SpiritLevel } from '../../parts/spirit-level.tsx';
 import { pathTo } from '../../shell/route.ts';
 import './left-today.css';
+import { TargetsTooLow } from './targets-too-low.tsx';
 import { leftWhy } from './whys.ts';
 
 const MACROS = [
@@ -28,6 +29,7 @@ export function LeftToday({ sheet }: { readonly sheet: DaySheet }): JSX.Element 
       }
     >
       {sheet.left ? <Left sheet={sheet} /> : <Note>No targets are set for this day.</Note>}
+      {sheet.targets?.data.basis === 'entered' && <TargetsTooLow brief targets={sheet.targets.data} />}
     </Section>
   );
 }

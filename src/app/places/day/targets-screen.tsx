@@ -17,6 +17,8 @@ import { clearDraft, draft } from '../../state/drafts.ts';
 import { record } from '../../state/open-journal.ts';
 import { sheet } from '../../views/day-view.ts';
 import { planNow } from '../../views/planner.ts';
+import { targetEnergyKcal } from './target-cautions.ts';
+import { TargetsTooLow } from './targets-too-low.tsx';
 
 const DRAFT = 'day/targets';
 const problems = signal<readonly Problem[]>([]);
@@ -48,14 +50,19 @@ export function TargetsScreen(): JSX.Element {
   const change = (part: Partial<TargetsDraft>): void => {
     typed.value = { ...typed.value, ...part };
   };
-  const { proteinG = 0, carbohydrateG = 0, fatG = 0 } = typed.value;
+  const { proteinG, carbohydrateG, fatG } = typed.value;
+  const energyKcal = targetEnergyKcal({
+    proteinG: proteinG ?? 0,
+    carbohydrateG: carbohydrateG ?? 0,
+    fatG: fatG ?? 0,
+  });
   return (
     <Page title="Targets" back={pathTo('day')}>
       <Form onSubmit={() => void keep(typed.value)} problems={problems.value}>
         <Section title="Per day">
           <TargetFields typed={typed.value} change={change} />
           <Figure
-            value={4 * proteinG + 4 * carbohydrateG + 9 * fatG}
+            value={energyKcal}
             unit="kcal"
             label="Energy of these targets"
             why={{
@@ -66,6 +73,9 @@ export function TargetsScreen(): JSX.Element {
               formula: '4 × protein + 4 × carbohydrate + 9 × fat',
             }}
           />
+          {proteinG !== undefined && carbohydrateG !== undefined && fatG !== undefined && (
+            <TargetsTooLow targets={{ proteinG, carbohydrateG, fatG }} />
+          )}
         </Section>
         <ActionBar>
           <Button kind="next" records wide submits>

@@ -11,6 +11,7 @@ import {
   readLine,
   readPanelDraft,
   sameAs,
+  urgentIn,
   withUnit,
   type ValueDraft,
 } from './panel-draft.ts';
@@ -47,6 +48,22 @@ describe('a panel as it is typed', () => {
     expect(lineFault({ ...slip, unit: 'mg/dL' }, 0, 'female')).toBeUndefined();
     expect(lineFault({ ...slip, unitConfirmed: true }, 0, 'female')).toBeUndefined();
     expect(read(slip)).toMatchObject({ problems: [{ code: 'health/unit-suspect', path: 'values.0.unit' }] });
+  });
+
+  it('[HLT-19] a value below nothing is said to be that, not to be no number', () => {
+    expect(lineFault(line('ferritin', '-40', 'ng/mL'), 0, 'female')?.message).toContain('below 0');
+  });
+
+  /** Potassium above 6.0 mmol/L: a critical value in laboratories' lists (see the table's own source). */
+  it('[HLT-65] an urgent value is said while another line cannot be kept', () => {
+    const values = [line('potassium', '6,9', 'mmol/L'), line('ferritin', '-40', 'ng/mL')];
+    expect(read(...values).panel).toBeUndefined();
+    const typed = { ...emptyPanel('2027-03-01'), values };
+    const found = urgentIn(typed, { sex: 'female', age: 33 });
+    expect(found.map(({ code }) => code)).toEqual(['health/seek-care-now']);
+    expect(found[0]?.words).toContain('Potassium 6.9');
+    const calm = { ...typed, values: [line('potassium', '4,2', 'mmol/L')] };
+    expect(urgentIn(calm, { sex: 'female', age: 33 })).toEqual([]);
   });
 
   it('[HLT-19] a unit that cannot be the analyte’s is said, with those that can', () => {

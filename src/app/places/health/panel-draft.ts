@@ -3,7 +3,10 @@ import type { LabValue } from '#core/journal/kinds/lab-value.ts';
 import type { DrawnPanel } from '#core/health/fhir/draft-to-panel.ts';
 import { acceptedUnits } from '#core/health/panel/convert-lab-value.ts';
 import { analyteByName } from '#core/health/panel/find-analyte.ts';
+import type { PanelRequest } from '#core/health/panel/panel-request.ts';
+import { readPanel } from '#core/health/panel/read-panel.ts';
 import { readValue } from '#core/health/panel/read-value.ts';
+import type { PanelCaution } from '#core/health/panel/reading.ts';
 import { answered, refused, type Outcome, type Problem } from '#core/problems/problem.ts';
 import { formatClock, parseClock } from '#core/units/clock.ts';
 
@@ -107,6 +110,13 @@ export function readLine(line: ValueDraft, place: number, sex: Sex): Outcome<Lab
       'Type it as printed, or take the line off.',
     );
   const bound = /^(<=|<|>=|>)?(\d{1,9}(?:\.\d{1,9})?)$/.exec(text);
+  if (/^-\d/.test(text))
+    return refused(
+      'health/below-nothing',
+      `values.${place}.text`,
+      `"${line.text}" of ${line.name} is below 0.`,
+      'Compare it with the report; a bound is typed as <0.1.',
+    );
   if (!bound)
     return refused(
       'health/not-a-value',
@@ -162,6 +172,16 @@ export function lineFault(line: ValueDraft, place: number, sex: Sex): LineFault 
     asks,
     units: units.filter((unit) => readLine({ ...line, unit, unitConfirmed: false }, place, sex).ok),
   };
+}
+
+/** What needs care now among the lines that read: it does not wait until the others are settled (HLT-65). */
+export function urgentIn(typed: PanelDraft, athlete: PanelRequest['athlete']): readonly PanelCaution[] {
+  const values = typed.values.flatMap((line, place) => {
+    const read = readLine(line, place, athlete.sex);
+    return read.ok ? [read.value] : [];
+  });
+  const reading = readPanel({ athlete, drawn: { date: typed.date }, taking: [], values });
+  return reading.ok ? reading.value.cautions.filter(({ urgent }) => urgent) : [];
 }
 
 /** The panel as the journal keeps it. Empty lines of a list taken over are left out; every other fault is named. */

@@ -2,8 +2,14 @@ import { signal, useSignal } from '@preact/signals';
 import type { JSX, TargetedKeyboardEvent } from 'preact';
 import type { LabValue } from '#core/journal/kinds/lab-value.ts';
 import { analyteByName } from '#core/health/panel/find-analyte.ts';
-import { hoursSinceTraining, panelsIn, takingBefore } from '#core/health/panel/panel-from-journal.ts';
+import {
+  athleteAt,
+  hoursSinceTraining,
+  panelsIn,
+  takingBefore,
+} from '#core/health/panel/panel-from-journal.ts';
 import { analyteNames } from '#core/health/panel/analyte-names.ts';
+import type { PanelCaution } from '#core/health/panel/reading.ts';
 import type { Problem } from '#core/problems/problem.ts';
 import { formatClock } from '#core/units/clock.ts';
 import { dayAndMonth } from '#core/words/dates.ts';
@@ -34,12 +40,17 @@ import {
   panelDraft,
   readPanelDraft,
   sameAs,
+  urgentIn,
   type PanelDraft,
   type ValueDraft,
 } from './panel-draft.ts';
 import { PanelValueFields } from './panel-value-fields.tsx';
+import { UrgentCautions } from './urgent-cautions.tsx';
 
 const problems = signal<readonly Problem[]>([]);
+
+/** Found in a panel that could not be kept yet. */
+const urgent = signal<readonly PanelCaution[]>([]);
 
 interface FormProps {
   readonly typed: PanelDraft;
@@ -65,6 +76,7 @@ export function PanelForm({ panel }: { readonly panel: string | undefined }): JS
       title={known ? `Panel of ${dayAndMonth(known.drawn.date)}` : 'A blood panel'}
       back={known ? pathTo('health', 'panel', known.panel) : pathTo('health')}
     >
+      {problems.value.length > 0 && <UrgentCautions cautions={urgent.value} />}
       <Form onSubmit={() => void keep(typed.value, key, panel)} problems={problems.value}>
         <Columns wide="last">
           <Section title="When, and in what state" detail="what is not known stays empty">
@@ -228,6 +240,8 @@ async function keep(typed: PanelDraft, key: string, panel: string | undefined): 
   });
   const twin = read.panel && sameAs(read.panel, kept);
   problems.value = twin ? [enteredAlready(twin.drawn.date)] : read.problems;
+  const whose = athleteAt(ledger.peek(), typed.date);
+  urgent.value = whose ? urgentIn(typed, whose) : [];
   if (!read.panel || twin) return;
   const options = {
     day: typed.date,

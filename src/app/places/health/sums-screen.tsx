@@ -37,7 +37,7 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
   const over = answer.nutrients.filter(isOver);
   return (
     <div class="stack">
-      {over.map(({ name, us, eu }) => (
+      {over.map(({ name, unit, us, eu }) => (
         <Caution
           key={name}
           title={`${name} is over a limit`}
@@ -45,7 +45,7 @@ function Sums({ answer }: { readonly answer: SumAnswer }): JSX.Element {
             .filter(([, limit]) => limit.over)
             .map(
               ([body, limit]) =>
-                `${body}: ${figure(limit.total)} of ${figure(limit.perDay)} a day (${limit.counted}).`,
+                `${body}: ${figure(limit.total)} of ${figure(limit.perDay)} ${unitWords(unit)} a day (counting ${limit.counted}).`,
             )}
         />
       ))}
@@ -72,6 +72,8 @@ const isOwn = (caution: { readonly words: string }): boolean =>
   strictLiability.every(({ words }) => words !== caution.words);
 
 type Nutrient = SumAnswer['nutrients'][number];
+
+const unitWords = (unit: Nutrient['unit']): string => (unit === 'ug' ? 'µg' : unit);
 
 const isOver = ({ us, eu }: Nutrient): boolean => [...us, ...eu].some((limit) => limit.over);
 
@@ -105,7 +107,7 @@ function SumFigure({ nutrient }: { readonly nutrient: Nutrient }): JSX.Element {
   return (
     <Figure
       value={figure(supplements)}
-      unit={unit === 'ug' ? 'µg' : unit}
+      unit={unitWords(unit)}
       size="line"
       label={name}
       labelHidden
@@ -113,8 +115,8 @@ function SumFigure({ nutrient }: { readonly nutrient: Nutrient }): JSX.Element {
         title: `${name} in a day`,
         sentences: [
           'The sum over all products with a regimen, each by its label.',
-          ...us.map((limit) => whyLimit('US', limit)),
-          ...eu.map((limit) => whyLimit('EU', limit)),
+          ...us.map((limit) => whyLimit('US', unit, limit)),
+          ...eu.map((limit) => whyLimit('EU', unit, limit)),
           ...notes,
           ...(caution === undefined ? [] : [caution]),
         ],
@@ -123,7 +125,7 @@ function SumFigure({ nutrient }: { readonly nutrient: Nutrient }): JSX.Element {
           value:
             part.amount === undefined
               ? 'the label does not say'
-              : `${figure(part.amount)} ${unit === 'ug' ? 'µg' : unit}`,
+              : `${figure(part.amount)} ${unitWords(unit)}`,
           ...(part.form === undefined ? {} : { from: part.form }),
         })),
         source: [...new Set([...us, ...eu].map(({ source }) => source))],
@@ -132,11 +134,11 @@ function SumFigure({ nutrient }: { readonly nutrient: Nutrient }): JSX.Element {
   );
 }
 
-function whyLimit(body: string, limit: LimitCheck): string {
+function whyLimit(body: string, unit: Nutrient['unit'], limit: LimitCheck): string {
   const food = limit.foodUnknown ? ' Food counts and is not known, so the true share is higher.' : '';
   const words = limit.words === undefined ? '' : ` (${limit.words})`;
   const seen = limit.evidence === 'seen' ? '' : ' The figure is from memory.';
-  return `${body}: ${limit.basis} ${figure(limit.perDay)} a day${words}, counting ${limit.counted}; ${Math.round(limit.percent)} % of it.${food}${seen}`;
+  return `${body}: ${limit.basis} ${figure(limit.perDay)} ${unitWords(unit)} a day${words}, counting ${limit.counted}; ${Math.round(limit.percent)} % of it.${food}${seen}`;
 }
 
 /** What counts towards a limit, short enough for a phone; the reasons say it in full. */

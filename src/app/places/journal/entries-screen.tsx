@@ -14,8 +14,10 @@ import { Section } from '../../parts/section.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { pathTo } from '../../shell/route.ts';
 import { exportedAgeDays } from '../../state/copies.ts';
+import { which } from '../../state/journals.ts';
 import { ledger } from '../../state/open-journal.ts';
 import { syncing } from '../../state/sync.ts';
+import { say } from '../../views/say.ts';
 import { clockOf } from './clock-of.ts';
 import { nameOf } from './entry-names.ts';
 
@@ -47,11 +49,12 @@ export function EntriesScreen(): JSX.Element {
   const shown = days.slice(0, daysShown.value);
   return (
     <Page title="Journal" detail={`${ledger.value.size} entries`}>
-      <CopyAge />
+      {which.value !== 'lent' && <CopyAge />}
       <SyncStanding />
       <div class="row">
         <Button href={pathTo('journal', 'copies')}>Copies, import, export</Button>
         <Button href={pathTo('journal', 'devices')}>Devices</Button>
+        <Button href={pathTo('journal', 'lent')}>Lent copies</Button>
         <Button href={pathTo('journal', 'check')}>Check</Button>
       </div>
       <TextField
@@ -144,9 +147,10 @@ function matches(entry: Entry, words: readonly string[]): boolean {
   return words.every((word) => text.includes(word));
 }
 
-/** What an entry says, in one line. */
+/** What an entry says, in one line; body mass in the athlete's own unit. */
 function summary(entry: Entry): string {
   const fact = ledger.value.fact(entry.id);
   const words = fact ? factLine(fact, nameOf) : `kept, not read by this version: ${plainLine(entry, nameOf)}`;
+  if (entry.kind === 'body-weighed') return say(words);
   return words.length > 140 ? `${words.slice(0, 137)}...` : words;
 }

@@ -3,13 +3,12 @@ import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Button } from '../../parts/button.tsx';
 import { Caution } from '../../parts/caution.tsx';
-import { QrSquare } from '../../parts/qr-square.tsx';
 import { Section } from '../../parts/section.tsx';
 import { PrintButton } from '../../print/print-button.tsx';
 import { PrintSheet } from '../../print/print-sheet.tsx';
 import { today } from '../../state/clock.ts';
 import { syncPhrase } from '../../state/sync.ts';
-import './shown-key.css';
+import { KeyWords } from './key-words.tsx';
 
 const phrase = signal<string | undefined>(undefined);
 
@@ -52,12 +51,7 @@ export function ShownKey(): JSX.Element {
               Open the app on the second device, Journal, Devices, and type these words or read the square
               with its camera:
             </p>
-            <ol class="key-words">
-              {words.split(' ').map((word, place) => (
-                <li key={place}>{word}</li>
-              ))}
-            </ol>
-            <QrSquare text={words} label="The phrase as a QR code" />
+            <KeyWords words={words} label="The phrase as a QR code" />
           </div>
         </PrintSheet>
         <PrintButton>Print the recovery sheet</PrintButton>

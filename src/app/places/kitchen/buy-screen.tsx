@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import * as v from 'valibot';
 import type { Problem } from '#core/problems/problem.ts';
+import { capital } from '#core/units/capital.ts';
 import { FoodChooser } from '../../chooser/food-chooser.tsx';
 import { ActionBar } from '../../parts/action-bar.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -40,7 +41,7 @@ export function BuyScreen(): JSX.Element {
   return (
     <Page title="Put in stock" back={pathTo('kitchen')}>
       <Form onSubmit={() => void keep(typed.value)} problems={problems.value}>
-        <Section title={food === undefined ? 'Which food' : (kitchen.value.nameOfFood(food) ?? food)}>
+        <Section title={food === undefined ? 'Which food' : capital(kitchen.value.nameOfFood(food) ?? food)}>
           <div class="stack">
             <FoodChooser
               label={food === undefined ? 'Find a food' : 'Another food'}
@@ -49,7 +50,10 @@ export function BuyScreen(): JSX.Element {
               }
             />
             {food === undefined ? (
-              <Note>Foods from a package: enter the label once under Foods, then find it here.</Note>
+              <>
+                <Note>Not in the list, or from a package? Enter its label once, then find it here.</Note>
+                <Button href={pathTo('kitchen', 'label')}>Food from a label</Button>
+              </>
             ) : (
               <>
                 <NumberField
@@ -109,7 +113,7 @@ async function keep(typed: BuyDraft): Promise<void> {
   const saved = await record(
     'stock-bought',
     { food, grams, place, ...(useBy !== undefined && useBy !== '' && { useBy }) },
-    { says: `${kitchen.value.nameOfFood(food) ?? 'Food'}: ${grams} g in stock` },
+    { says: `${capital(kitchen.value.nameOfFood(food) ?? 'food')}: ${grams} g in stock` },
   );
   problems.value = saved.status === 'refused' ? [saved.problem] : [];
   if (saved.status !== 'refused') clearDraft(DRAFT);

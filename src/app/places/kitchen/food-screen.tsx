@@ -35,7 +35,11 @@ export function FoodScreen({ id }: { readonly id: string }): JSX.Element {
     );
   }
   return (
-    <Page title={capital(food.name)} detail={food.state} back={pathTo('kitchen')}>
+    <Page
+      title={capital(food.name)}
+      detail={food.state === 'as-is' ? 'ready' : food.state}
+      back={pathTo('kitchen')}
+    >
       <Columns wide="even">
         <Section title="In stock">
           <FoodStockRows food={food} />

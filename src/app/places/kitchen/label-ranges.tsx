@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { LabelAnswer, LabelRequest } from '#core/kitchen/label-request.ts';
+import { labelFaults } from '#core/kitchen/read-label.ts';
 import { carbohydrateBothWays } from '#core/kitchen/label-spread.ts';
 import { nutrientNames, nutrientWords } from '#core/kitchen/nutrients.ts';
 import { roundTo } from '#core/units/rounding.ts';
@@ -25,7 +26,10 @@ export function LabelRanges({ label, reading, why }: LabelRangesProps): JSX.Elem
       ) : (
         <Caution
           title="The label does not add up"
-          words="It is kept as printed, with what rounding leaves open."
+          words={[
+            ...labelFaults(label),
+            'Compare it with the package. It is kept as printed, with what rounding leaves open.',
+          ]}
         />
       )}
       <Table

@@ -36,6 +36,13 @@ describe("the week's recovery", () => {
     );
   });
 
+  it('[HLT-60] a measure whose 5 is the worst says so beside its mean', () => {
+    const { measures: week } = weeklyRecovery(createLedger(notes), '2027-03-08');
+    const words = (name: string) => week.find(({ measure }) => measure === name)?.words;
+    expect(words('hunger')).toMatch(/^Hunger 5 of 5 \(5 is gnawing\) over 4 days/);
+    expect(words('mood')).toMatch(/^Mood 4 of 5 over 4 days/);
+  });
+
   it('[HLT-60] gives the check-in scores with 5 as the best, and none for what was not noted', () => {
     expect(weeklyRecovery(createLedger(notes), '2027-03-08').scores).toEqual({
       hunger: 1,

@@ -35,15 +35,16 @@ const BEFORE_DAYS = 28;
 const START_DAYS = 14;
 const ENOUGH_DAYS = 3;
 
+/** Where 5 is the worst it is said: the check-in beside it has 5 as the best. */
 const names: Readonly<Record<Measure, readonly [name: string, unit: string, decimals: number]>> = {
   restingHeartRateBpm: ['Resting heart rate', ' a minute', 0],
   sleepHours: ['Sleep', ' h', 1],
   sleepQuality: ['Sleep quality', ' of 5', 1],
   libido: ['Libido', ' of 5', 1],
   mood: ['Mood', ' of 5', 1],
-  cold: ['Feeling cold', ' of 5', 1],
-  hunger: ['Hunger', ' of 5', 1],
-  jointPain: ['Joint pain', ' of 5', 1],
+  cold: ['Feeling cold', ' of 5 (5 is all day)', 1],
+  hunger: ['Hunger', ' of 5 (5 is gnawing)', 1],
+  jointPain: ['Joint pain', ' of 5 (5 is strong)', 1],
 };
 
 /**

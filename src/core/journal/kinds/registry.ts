@@ -6,6 +6,7 @@ import { dayKinds } from './day.ts';
 import { gymKinds } from './gym.ts';
 import { healthKinds } from './health.ts';
 import { kitchenKinds } from './kitchen.ts';
+import { lendingKinds } from './lending.ts';
 import { weekKinds } from './week.ts';
 import { seasonKinds } from './season.ts';
 
@@ -20,6 +21,7 @@ export const kinds = {
   ...courseKinds,
   ...weekKinds,
   ...seasonKinds,
+  ...lendingKinds,
 } satisfies Record<string, GenericSchema>;
 
 export type KnownKind = keyof typeof kinds;
