@@ -12,7 +12,6 @@ import { Shell } from './shell/shell.tsx';
 import { keepOnDevice } from './shell/updates.ts';
 import { start } from './state/journals.ts';
 import { followSync } from './state/sync.ts';
-import { followWeek } from './views/week-watch.ts';
 
 /** Another screen has come up: reasons of the old one go, and the finger still in the air touches nothing. */
 function screenChanged(): void {
@@ -34,6 +33,7 @@ if (root) {
   draw(root);
   void start({ demo: async () => (await import('./start/demo.ts')).openDemo() });
   followSync();
-  followWeek();
+  // The week's planning is no part of the first screen.
+  void import('./views/week-watch.ts').then(({ followWeek }) => followWeek());
   if (import.meta.env.PROD && 'serviceWorker' in navigator) void keepOnDevice(navigator.serviceWorker);
 }

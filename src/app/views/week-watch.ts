@@ -3,7 +3,7 @@ import { weekAsk } from '#core/cycle/week-ask.ts';
 import { weekDifferences, type WeekDifference } from '#core/cycle/week-differences.ts';
 import type { WeekPlan } from '#core/week/week-plan.ts';
 import { today } from '../state/clock.ts';
-import { phase } from '../state/journals.ts';
+import { phase, which } from '../state/journals.ts';
 import { ledger, record, type Saved } from '../state/open-journal.ts';
 import { weekInWorker } from '../worker/week-client.ts';
 import { kitchen } from './kitchen-view.ts';
@@ -36,7 +36,9 @@ const settled = new Set<string>();
 export function followWeek(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
-    const question = phase.value === 'open' ? weekQuestion.value : undefined;
+    // A lent copy is only read: what would be proposed could not be taken.
+    const follows = phase.value === 'open' && which.value !== 'lent';
+    const question = follows ? weekQuestion.value : undefined;
     const busy = weekPlanning.value.status === 'planning' || weekWatch.value.status === 'solving';
     clearTimeout(timer);
     if (busy) return;

@@ -42,6 +42,7 @@ const PARTS: Readonly<Record<KnownKind, readonly LentPart[]>> = {
   'rice-rule-chosen': ['food'],
   'week-wished': ['food'],
   'week-adopted': ['food'],
+  'week-kept': ['food'],
   'pack-known': ['food'],
   'exercise-described': ['training'],
   'machine-described': ['training'],
