@@ -138,6 +138,8 @@ describe('the journal command', { timeout: 30_000 }, () => {
         'Registration closes',
         'Athlete check-in',
         'First coat of tan',
+        'Rehearsal: carbohydrate loading',
+        String.raw`Rehearsal: photographs in the stage poses\, notes`,
       ]),
     );
     expect(out.match(/BEGIN:VEVENT/g)).toHaveLength(titles.length);
