@@ -79,6 +79,7 @@ describe('the week ahead', () => {
     await page.getByRole('button', { name: 'Leave it' }).click();
     await page.getByText('The week stays as it stands').waitFor();
     await page.getByText(/^7 days,/).waitFor();
+    await settle(page);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('button', { name: 'Take the new week' }).waitFor({ timeout: 30_000 });
     await settle(page);
