@@ -1,4 +1,5 @@
 import { BALANCE, BALANCE_SIZE, dayBalance, type BodyReference } from '#core/body/day-balance.ts';
+import { GLYCOGEN_WITH_WATER } from '#core/body/glycogen-water.ts';
 import { waterShares } from '#core/body/moving-water.ts';
 import { STATE, STATE_SIZE } from '#core/body/state-layout.ts';
 import { cardioEnergy } from '#core/cycle/cardio-energy.ts';
@@ -37,8 +38,6 @@ export interface TrueBody {
 
 /** Days of her cycle. */
 export const CYCLE_DAYS = 29;
-/** Water bound to glycogen, with the glycogen itself (hall-2011: 2.7 kg of water per kg). */
-const GLYCOGEN_WITH_WATER = 3.7;
 
 /** She as she began. All of it invented, inside what the tool believes of anyone. */
 const START = { massKg: 66.4, fatKg: 14.9, glycogenKg: 0.49, fluidKg: -0.3 } as const;

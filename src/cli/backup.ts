@@ -1,7 +1,8 @@
 import { existsSync, renameSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { flushFile } from '#outside/sealed-store/flush-file.ts';
-import { clearDatabase, freeFromTheDead, reasonOf } from '#outside/sealed-store/open-sealed-folder.ts';
+import { clearDatabase, freeFromTheDead } from '#outside/sealed-store/open-sealed-folder.ts';
+import { reasonOf } from '#outside/sealed-store/reason-of.ts';
 import { restoreSealedFolder } from '#outside/sealed-store/restore-sealed-folder.ts';
 import { openSqliteStore } from '#outside/sealed-store/sqlite-sealed-store.ts';
 import type { PlainCommand } from './command.ts';

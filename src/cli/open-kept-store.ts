@@ -3,6 +3,7 @@ import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { openSealedFolder } from '#outside/sealed-store/open-sealed-folder.ts';
+import { reasonOf } from '#outside/sealed-store/reason-of.ts';
 import type { SealedStore } from '#outside/sealed-store/sealed-store.ts';
 
 /** The environment's name for a connection string. */
@@ -94,7 +95,7 @@ async function readText(file: string): Promise<Outcome<string>> {
     return refused(
       'server/no-database-file',
       'database-file',
-      `The file "${file}" cannot be read (${codeOf(fault)}).`,
+      `The file "${file}" cannot be read (${reasonOf(fault)}).`,
       'Name a file that this user may read, with the connection string as its one line.',
     );
   }
@@ -107,13 +108,9 @@ async function openFolder(folder: string): Promise<Outcome<SealedStore>> {
     return refused(
       'server/no-data-folder',
       'data',
-      `The folder "${folder}" cannot be made (${codeOf(fault)}).`,
+      `The folder "${folder}" cannot be made (${reasonOf(fault)}).`,
       'Name one this user may write to.',
     );
   }
   return openSealedFolder(folder);
-}
-
-function codeOf(fault: unknown): string {
-  return fault instanceof Error && 'code' in fault ? String(fault.code) : String(fault);
 }

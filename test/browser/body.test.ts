@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { passFirstStart } from './first-start.ts';
-import { DESKTOP, useBrowser } from './harness.ts';
-import { screenFaults } from './screen-faults.ts';
+import { useBrowser } from './harness.ts';
+import { everyScreenIsSound } from './screen-faults.ts';
 import { settle } from './settle.ts';
 
 const app = useBrowser();
@@ -18,7 +18,7 @@ const SCREENS = [
   'body/fat',
   'body/intake',
   'body/cycle',
-];
+] as const;
 
 describe('the body against the scale', () => {
   it('[RUN-20] the demonstration shows mass, fat and maintenance, each with its spread and its reasons', async () => {
@@ -183,14 +183,5 @@ describe('photographs', () => {
 });
 
 describe('every screen of Body', () => {
-  it.each([
-    ['on a phone', { viewport: TALL }],
-    ['on a phone in the dark', { viewport: TALL, dark: true }],
-    ['on a desk', { viewport: DESKTOP }],
-  ])('[LOOK-21] %s passes axe, with large targets and no sideways scroll', async (_where, look) => {
-    const { page } = await app.open({ path: `/#/${SCREENS[0]}`, ...look });
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.waitForTimeout(700);
-    expect(await screenFaults(page, SCREENS)).toEqual([]);
-  });
+  everyScreenIsSound(app, TALL, SCREENS);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { passFirstStart } from './first-start.ts';
-import { DESKTOP, useBrowser } from './harness.ts';
-import { screenFaults } from './screen-faults.ts';
+import { useBrowser } from './harness.ts';
+import { everyScreenIsSound } from './screen-faults.ts';
 import { settle } from './settle.ts';
 
 const app = useBrowser();
@@ -16,7 +16,7 @@ const SCREENS = [
   'course/check-in',
   'course/sheet',
   'course/correct',
-];
+] as const;
 
 describe('the course to the show', () => {
   it('[RUN-25] says where it lands, how likely that is, and to hold because the rest is noise', async () => {
@@ -137,14 +137,5 @@ describe('the course to the show', () => {
 });
 
 describe('every screen of Course', () => {
-  it.each([
-    ['on a phone', { viewport: TALL }],
-    ['on a phone in the dark', { viewport: TALL, dark: true }],
-    ['on a desk', { viewport: DESKTOP }],
-  ])('[LOOK-21] %s passes axe, with large targets and no sideways scroll', async (_where, look) => {
-    const { page } = await app.open({ path: `/#/${SCREENS[0]}`, ...look });
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.waitForTimeout(700);
-    expect(await screenFaults(page, SCREENS)).toEqual([]);
-  });
+  everyScreenIsSound(app, TALL, SCREENS);
 });

@@ -1,6 +1,7 @@
 import { effect, signal, type Signal } from '@preact/signals';
-import { safeParse, type GenericSchema, type InferOutput } from 'valibot';
+import type { GenericSchema, InferOutput } from 'valibot';
 import { which } from './journals.ts';
+import { keptValue } from './kept-value.ts';
 import { localMemory } from './local-memory.ts';
 
 interface Kept {
@@ -21,7 +22,7 @@ export function draft<Schema extends GenericSchema>(
   const place = placeOf(key);
   const known = kept.get(place);
   if (known) return known.text;
-  const typed = signal<InferOutput<Schema>>(readKept(place, schema) ?? initial);
+  const typed = signal<InferOutput<Schema>>(keptValue(place, schema) ?? initial);
   let first = true;
   const stop = effect(() => {
     const text = JSON.stringify(typed.value);
@@ -42,16 +43,4 @@ export function clearDraft(key: string): void {
 
 function placeOf(key: string): string {
   return `${which.peek()}/draft/${key}`;
-}
-
-function readKept<Schema extends GenericSchema>(
-  place: string,
-  schema: Schema,
-): InferOutput<Schema> | undefined {
-  try {
-    const parsed = safeParse(schema, JSON.parse(localMemory.get(place) ?? 'null'));
-    return parsed.success ? parsed.output : undefined;
-  } catch {
-    return undefined;
-  }
 }

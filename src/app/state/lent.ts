@@ -8,6 +8,7 @@ import type { Place } from '#outside/sync/lend.ts';
 import { askServer } from './ask-server.ts';
 import { leaveLent, openLent, which } from './journals.ts';
 import { ledger, takeIn } from './ledger.ts';
+import { keptValue } from './kept-value.ts';
 import { localMemory } from './local-memory.ts';
 import { bytesOf, hexOf } from './sync-secret.ts';
 
@@ -18,7 +19,7 @@ const EVERY_MS = 60_000;
 const knownShape = v.strictObject({ secret: v.string(), from: v.string(), until: v.string() });
 export type KnownCopy = v.InferOutput<typeof knownShape>;
 
-const copies = signal<readonly KnownCopy[]>(readKnown());
+const copies = signal<readonly KnownCopy[]>(keptValue(KNOWN, v.array(knownShape)) ?? []);
 export const lentToMe: ReadonlySignal<readonly KnownCopy[]> = copies;
 
 interface OpenCopy {
@@ -129,16 +130,6 @@ function remember(copy: KnownCopy): void {
 function keepKnown(known: readonly KnownCopy[]): void {
   copies.value = known;
   localMemory.set(KNOWN, JSON.stringify(known));
-}
-
-function readKnown(): readonly KnownCopy[] {
-  try {
-    const read = v.safeParse(v.array(knownShape), JSON.parse(localMemory.get(KNOWN) ?? '[]'));
-    return read.success ? read.output : [];
-  } catch {
-    // What cannot be read is typed in again from the phrase.
-    return [];
-  }
 }
 
 const NOT_READY: Outcome<Loan> = {

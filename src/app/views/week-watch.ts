@@ -66,9 +66,8 @@ async function solveAgain(question: string): Promise<void> {
     weekWatch.value = { status: 'still' };
     return;
   }
-  const { catalogue } = kitchen.peek();
-  const nameOf = (id: string) =>
-    catalogue.batch(id)?.name ?? catalogue.recipe(id)?.name ?? catalogue.food(id)?.name ?? id;
+  const { catalogue, nameOfFood } = kitchen.peek();
+  const nameOf = (id: string) => catalogue.recipe(id)?.name ?? nameOfFood(id) ?? id;
   const proposal: WeekProposal = {
     question,
     because: standing.outOfLine,

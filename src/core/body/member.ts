@@ -4,6 +4,7 @@ import { BELIEFS } from './beliefs.ts';
 import type { BodyReference } from './day-balance.ts';
 import type { EstimateAthlete } from './estimate-request.ts';
 import { gaussian, type Gaussian, spread } from './gaussian.ts';
+import { GLYCOGEN_WITH_WATER } from './glycogen-water.ts';
 import type { Hypothesis } from './hypothesis.ts';
 import type { Uses } from './uses.ts';
 import { SPENT_DAYS, STATE, STATE_SIZE } from './state-layout.ts';
@@ -25,7 +26,6 @@ export interface StartMass {
   readonly sdKg: Kilograms;
 }
 
-const GLYCOGEN_WITH_WATER = 3.7;
 /** Spread of resting energy between people of one size (mifflin-1990: R2 0.71), a share, beyond that of activity. */
 const RESTING_SHARE_SD = 0.04;
 

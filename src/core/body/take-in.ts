@@ -1,12 +1,11 @@
 import type { Kilograms, Percent } from '#core/units/quantities.ts';
 import { BELIEFS } from './beliefs.ts';
 import { meanAlong, type Row, spread, varianceAlong } from './gaussian.ts';
+import { GLYCOGEN_WITH_WATER } from './glycogen-water.ts';
 import { logDensity, type Update, update } from './kalman.ts';
 import type { Member } from './member.ts';
 import { STATE } from './state-layout.ts';
 
-/** Glycogen with the water bound to it, kg per kg. */
-const GLYCOGEN_WITH_WATER = 3.7;
 /** Readings in a row on one side that are taken as a new level rather than as slips. */
 const NEW_LEVEL_READINGS = 3;
 /** Below this chance of being an ordinary reading, a reading counts as not believed. */

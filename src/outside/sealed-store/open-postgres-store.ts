@@ -1,7 +1,8 @@
 import { answered, type Outcome } from '#core/problems/problem.ts';
 import { databaseRefusal, readDatabasePlace } from './database-place.ts';
-import { type AskDatabase, openDatabase, reasonOf } from './postgres-database.ts';
+import { type AskDatabase, openDatabase } from './postgres-database.ts';
 import { postgresSealedStore } from './postgres-sealed-store.ts';
+import { reasonOf } from './reason-of.ts';
 import type { SealedStore } from './sealed-store.ts';
 
 /** Ciphertext does not compress: it is not tried. Names compare by their bytes in every locale. */

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
+import { reasonOf } from './reason-of.ts';
 import type { SealedFile } from './sealed-store.ts';
 import { openSqliteStore } from './sqlite-sealed-store.ts';
 
@@ -92,12 +93,6 @@ export async function openWhole(file: string): Promise<Outcome<SealedFile>> {
   } catch (fault) {
     return damaged(file, reasonOf(fault));
   }
-}
-
-/** Why something failed, in few words: the system's own code where there is one. */
-export function reasonOf(fault: unknown): string {
-  if (!(fault instanceof Error)) return String(fault);
-  return 'code' in fault && typeof fault.code === 'string' ? fault.code : fault.message;
 }
 
 function damaged(file: string, fault: string): Outcome<SealedFile> {

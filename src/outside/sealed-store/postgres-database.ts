@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { NoRoomError } from './no-room-error.ts';
+import { reasonOf } from './reason-of.ts';
 import { StoreAwayError } from './store-away-error.ts';
 
 export type Row = Readonly<Record<string, unknown>>;
@@ -110,10 +111,3 @@ const OWN_FAULT = /^(22|23|42)[0-9A-Z]{3}$/;
 
 /** SQLSTATE disk_full (appendix A): a file cannot grow; what is there is still read. */
 const DISK_FULL = '53100';
-
-/** The code of a fault, or its words where it has none. */
-export function reasonOf(fault: unknown): string {
-  if (fault instanceof StoreAwayError) return fault.reason;
-  if (!(fault instanceof Error)) return String(fault);
-  return 'code' in fault && typeof fault.code === 'string' ? fault.code : fault.message;
-}

@@ -2,7 +2,8 @@ import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs
 import { dirname, join } from 'node:path';
 import { answered, refused, type Outcome } from '#core/problems/problem.ts';
 import { flushFile } from './flush-file.ts';
-import { clearUnfinished, FILE, openWhole, ownFolder, reasonOf } from './open-sealed-folder.ts';
+import { clearUnfinished, FILE, openWhole, ownFolder } from './open-sealed-folder.ts';
+import { reasonOf } from './reason-of.ts';
 
 interface Restored {
   readonly journals: number;

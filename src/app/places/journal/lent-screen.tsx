@@ -19,6 +19,7 @@ import { forgetCopy, type KnownCopy, lentToMe, readByPhrase, readCopy, shut } fr
 import { isLent } from '../../state/loans.ts';
 import { now } from '../../state/moments.ts';
 import { ledger } from '../../state/open-journal.ts';
+import { frontOf } from '../../views/lent-places.ts';
 import { problemAt } from '../../views/problem-at.ts';
 import { PART_WORDS } from './lend-draft.ts';
 
@@ -130,11 +131,9 @@ async function whileBusy(open: () => Promise<Outcome<Loan>>): Promise<Outcome<Lo
   try {
     const outcome = await open();
     problems.value = outcome.ok ? [] : [outcome.problem];
-    if (outcome.ok) go(pathTo(FRONT[outcome.value.parts[0] ?? 'course']));
+    if (outcome.ok) go(pathTo(frontOf(outcome.value.parts[0] ?? 'course')));
     return outcome;
   } finally {
     busy.value = false;
   }
 }
-
-const FRONT = { body: 'body', food: 'day', training: 'gym', course: 'course', health: 'health' } as const;

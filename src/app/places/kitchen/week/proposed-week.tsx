@@ -4,7 +4,6 @@ import type { Problem } from '#core/problems/problem.ts';
 import { Button } from '../../../parts/button.tsx';
 import { Caution } from '../../../parts/caution.tsx';
 import { List, ListRow } from '../../../parts/list.tsx';
-import { Note } from '../../../parts/note.tsx';
 import { Section } from '../../../parts/section.tsx';
 import { WhyButton } from '../../../parts/why-button.tsx';
 import type { Saved } from '../../../state/open-journal.ts';
@@ -15,9 +14,7 @@ const problem = signal<Problem | undefined>(undefined);
 /** The week solved again, beside the one that stands: why, what would change, and what is kept. */
 export function ProposedWeek(): JSX.Element | null {
   const watch = weekWatch.value;
-  if (watch.status === 'solving')
-    return <Note>Something has changed; the days are being solved again …</Note>;
-  if (watch.status === 'still') return null;
+  if (watch.status !== 'proposed') return null;
   const { because, changes, plan } = watch.proposal;
   return (
     <Section
@@ -25,7 +22,7 @@ export function ProposedWeek(): JSX.Element | null {
       action={<WhyButton why={{ title: 'Why this week', sentences: plan.why }}>Why this week?</WhyButton>}
     >
       <div class="stack">
-        <p>{`Because: ${because.join(' ')}`}</p>
+        <p>{because.join(' ')}</p>
         {changes.length === 0 ? (
           <p>What stands is still the best: nothing would change.</p>
         ) : (

@@ -33,8 +33,12 @@ export function WeekScreen(): JSX.Element {
       )}
       <div role="status">
         {planning.status === 'planning' && <Note>Planning the days together; some seconds …</Note>}
-        <ProposedWeek />
+        {weekWatch.value.status === 'solving' && (
+          <Note>Something has changed; the days are being solved again …</Note>
+        )}
+        {weekWatch.value.status === 'proposed' && <span class="unseen">The days are solved again.</span>}
       </div>
+      <ProposedWeek />
       {ahead ? (
         <Ahead ahead={ahead} />
       ) : (
